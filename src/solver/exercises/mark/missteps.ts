@@ -1,0 +1,81 @@
+import type { Slipped, Slips } from '../../missteps/contract.ts';
+import type { SlipSet } from '../../missteps/ids.ts';
+import { ROW_SLIPS, slippedRules } from '../../missteps/rows.ts';
+import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
+import { readCells } from './judge.ts';
+import type { Cell, MarkProblem, MarkSolution } from './problem.ts';
+import { cellsBy, solve } from './solve.ts';
+
+/** Counting knots marks no cells. */
+const MARK_SLIPS = ROW_SLIPS.filter(
+  (slip) => slip !== 'bundle-counted-as-strings' && slip !== 'bundle-not-counted' && slip !== 'full-width-misplaced',
+);
+
+/** One text for a set of cells, whatever their order; a whole row to be marked counts as the row. */
+const asText = (problem: MarkProblem, cells: readonly Cell[]): string => {
+  const wholeRow = problem.target === 'first-closing-row';
+  return [...new Set(cells.map(([row, column]) => (wholeRow ? `${row}` : `${row} ${column}`)))].sort().join();
+};
+
+function singles(problem: MarkProblem): Slipped<MarkSolution>[] {
+  const truth = asText(problem, solve(problem).cells);
+  return MARK_SLIPS.flatMap((slip) =>
+    slippedRules(slip)
+      .map((rules) => cellsBy(rules, problem))
+      .filter((cells) => cells.length > 0 && asText(problem, cells) !== truth)
+      .map((cells) => ({ slips: [slip] as const, answer: { cells } })),
+  );
+}
+
+const every = (problem: MarkProblem, [slip, other]: SlipSet): MarkSolution[] => {
+  const known = MARK_SLIPS.find((each) => each === slip);
+  return known === undefined || other !== undefined
+    ? []
+    : slippedRules(known).map((rules) => ({ cells: cellsBy(rules, problem) }));
+};
+
+/** Level pieces of the same target, smallest first; for a bundle's knot every row that has one. */
+function* followUps(problem: MarkProblem): Generator<MarkProblem> {
+  const { kind, target, openingStep, closingStep } = problem;
+  for (const bundle of [2, 4, 6]) {
+    for (const closingBundle of [bundle, bundle + 1]) {
+      const width = 2 * closingBundle + 4;
+      const height = openingStep * (bundle - 1) + closingStep * (closingBundle - 1) + 4;
+      if (width === problem.width && height === problem.height) continue;
+      const bundles = [bundle, bundle] as const;
+      const closing = [closingBundle, closingBundle] as const;
+      const piece = { kind, target, width, height, bundles, closing, openingStep, closingStep };
+      if (target !== 'bundle-knot') yield { ...piece, from: 1, to: height };
+      else
+        for (let row = 1; row <= height; row += 1)
+          if (Math.max(...bundlesIn(OUTLINE_RULES, piece, row)) > 1) yield { ...piece, from: row, to: row };
+    }
+  }
+}
+
+/** The slips of marking cells: those of the rows that show on a chart. */
+export const slips: Slips<'mark'> = {
+  missteps: Object.fromEntries(
+    MARK_SLIPS.map((slip) => [
+      slip,
+      (problem: MarkProblem): MarkSolution => {
+        const [cells] = slippedRules(slip).map((rules) => cellsBy(rules, problem));
+        return cells && cells.length > 0 ? { cells } : solve(problem);
+      },
+    ]),
+  ),
+  every,
+  singles,
+  pairs: () => [],
+  like: (problem, answer) => {
+    const reading = readCells(problem, answer);
+    const marked = 'cells' in reading ? asText(problem, reading.cells) : null;
+    return ({ cells }) => marked === asText(problem, cells);
+  },
+  figuresIn: (problem, answer) => {
+    const reading = readCells(problem, answer);
+    if (!('cells' in reading)) return 0;
+    return problem.target === 'first-closing-row' ? Math.min(1, reading.cells.length) : reading.cells.length;
+  },
+  followUps,
+};

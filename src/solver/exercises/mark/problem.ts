@@ -1,0 +1,47 @@
+import type { FieldResult } from '../contract.ts';
+import type { OutlineFigures, OutlineOptions } from '../outline.ts';
+
+export const MARK_TARGETS = ['corner-cells', 'bundle-knot', 'first-closing-row'] as const;
+/**
+ * - `corner-cells`: the cells outside the outline in rows `from` to `to`
+ * - `bundle-knot`: the cell of each bundle's knot in row `from` (`to` is the same row)
+ * - `first-closing-row`: the row in which closing begins; any cell of it marks it
+ */
+export type MarkTarget = (typeof MARK_TARGETS)[number];
+
+/** Cells to be marked on a chart; it holds the question, never the cells. */
+export interface MarkProblem extends OutlineFigures {
+  readonly kind: 'mark';
+  readonly target: MarkTarget;
+  /** First and last row that is asked about, from 1. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Row and column, both from 1. */
+export type Cell = readonly [row: number, column: number];
+
+/** The cells marked, as a list or by name; order and repeats do not matter. */
+export type MarkAnswer = readonly Cell[] | Readonly<{ cells?: readonly Cell[] | null | undefined }>;
+export type MarkSolution = { readonly cells: readonly Cell[] };
+
+/** One field a row. */
+export type MarkField = `row-${number}`;
+
+/** The columns of one row, left to right. */
+export interface MarkResult extends FieldResult {
+  /** Marked, and rightly. */
+  readonly right: readonly number[];
+  /** Not marked. */
+  readonly missing: readonly number[];
+  /** Marked, and should not be. */
+  readonly extra: readonly number[];
+}
+
+export interface MarkOptions extends OutlineOptions {
+  /** What to mark; drawn where left out. */
+  readonly target?: MarkTarget | undefined;
+  /** First and last row asked about; left out, the whole opening, or a row drawn for `bundle-knot`. */
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+}

@@ -1,0 +1,42 @@
+import type { Step } from '../problem.ts';
+import type { FieldOf, KindName, ProblemOf } from './contract.ts';
+import type { MarkHintKey, MarkStepKey } from './mark/solution.ts';
+import type { NumberHintKey, NumberStepKey } from './number/solution.ts';
+import type { SumHintKey, SumStepKey } from './sum/solution.ts';
+
+/** One step of a worked solution, and the field it gives; null for a step on the way. */
+export interface WorkedStep<Key extends string, Field extends string> extends Step<Key> {
+  readonly gives: Field | null;
+}
+
+/** Another problem of the same shape with other figures, worked through. */
+export interface WorkedCase<Problem, S> {
+  readonly problem: Problem;
+  readonly steps: readonly S[];
+}
+
+/** Where to look, what to do, and a case worked with other figures. No figure of the answer is in them. */
+export interface Hints<Problem, S, Key extends string> {
+  readonly look: Step<Key>;
+  readonly do: Step<Key>;
+  /** null only where no other figures can be found. */
+  readonly worked: WorkedCase<Problem, S> | null;
+}
+
+interface Keys {
+  readonly sum: { step: SumStepKey; hint: SumHintKey };
+  readonly number: { step: NumberStepKey; hint: NumberHintKey };
+  readonly mark: { step: MarkStepKey; hint: MarkHintKey };
+}
+export type StepKeyOf<K extends KindName> = Keys[K]['step'];
+export type HintKeyOf<K extends KindName> = Keys[K]['hint'];
+export type WorkedStepOf<K extends KindName> = WorkedStep<StepKeyOf<K>, FieldOf<K>>;
+export type HintsOf<K extends KindName> = Hints<ProblemOf<K>, WorkedStepOf<K>, HintKeyOf<K>>;
+
+/** What a page fetches when help is asked for. */
+export interface Helping<K extends KindName> {
+  /** The whole working with these figures, from the first step to the last field asked for. */
+  solution(problem: ProblemOf<K>): readonly WorkedStepOf<K>[];
+  /** Hints for one field of the exercise, or for all of it. */
+  hints(problem: ProblemOf<K>, field?: FieldOf<K> | null): HintsOf<K>;
+}

@@ -1,0 +1,33 @@
+import { endsOf } from '../exercises/number/cut.ts';
+import type { ThreadQuestion } from '../exercises/number/problem.ts';
+import { fromThread } from '../exercises/number/solve.ts';
+
+export const THREAD_SLIPS = [
+  'not-doubled',
+  'rows-in-centimetres',
+  'tail-forgotten',
+  'folds-and-strings-mixed',
+  'wrong-unit',
+] as const;
+export type ThreadSlip = (typeof THREAD_SLIPS)[number];
+
+/**
+ * Each slip as what it makes of the right length, in mm; the right length itself where it does not come in.
+ */
+const THREAD: { readonly [Id in ThreadSlip]: (question: ThreadQuestion, right: number) => number } = {
+  // The length of one end is cut for a fold.
+  'not-doubled': (q, right) => (q.ask === 'cut-length' ? right / endsOf(q.place) : right),
+  // Every row is taken to be a centimetre.
+  'rows-in-centimetres': (q, right) =>
+    q.ask === 'cut-length' ? right + endsOf(q.place) * q.height * q.takeUp * (10 - q.rowPitch) : right,
+  // Nothing is left to hold.
+  'tail-forgotten': (q, right) => (q.ask === 'cut-length' ? right - endsOf(q.place) * q.tail : right),
+  // A fold for every base string.
+  'folds-and-strings-mixed': (q, right) => (q.ask === 'base-string-in-all' ? q.baseStrings * q.foldLength : right),
+  // Centimetres where millimetres were asked for.
+  'wrong-unit': (_, right) => right / 10,
+};
+
+/** The length a learner enters who makes this slip, in whole mm. */
+export const slippedLength = (slip: ThreadSlip, question: ThreadQuestion): number =>
+  Math.round(THREAD[slip](question, fromThread(question)));

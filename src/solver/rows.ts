@@ -1,0 +1,133 @@
+import type { Chart } from './chart.ts';
+import { checkChart } from './chart-check.ts';
+import { SIDES } from './fit.ts';
+import { outlineProblem } from './outline.ts';
+import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
+import { choiceProblem, type Refusal, refuse } from './problem.ts';
+
+export interface RowsInput {
+  readonly fit: Fit;
+  /** Any outline that obeys craft.md, section 4. */
+  readonly bundles: Bundles;
+  /** The side on which row 1 begins; it never mirrors the chart. */
+  readonly startSide?: SideName | undefined;
+  /** With a chart the runs carry colours; it must be as wide as the fit and as high as the outline. */
+  readonly chart?: Chart | undefined;
+}
+
+/** What the leading string or a base string does before the first knot of a row, from the edge's two sizes. */
+function moveAtStart(before: number, now: number): StartMove {
+  if (now < before) return 'let-out';
+  if (now === before) return 'none';
+  // From a single edge string the leading string waits outside both strings; from a bundle it waits inside.
+  return before === 1 ? 'carry-behind' : 'take-in';
+}
+
+/** The direction of a row: row 1 begins on the start side and every row turns. */
+export const directionOf = (row: number, startSide: SideName): Direction =>
+  (row % 2 === 1) === (startSide === 'left') ? 'rightward' : 'leftward';
+
+/**
+ * One row, from its bundles (craft, section 5). The edges are tied by a turning knot while they are bundles;
+ * a last string left at the starting edge gets one too, since the leading string still lies on its inner side.
+ */
+function runsOf(
+  width: number,
+  leftBundle: number,
+  rightBundle: number,
+  rightward: boolean,
+  turnAtStart: boolean,
+  cells: Uint8Array | null,
+  offset: number,
+): Run[] {
+  const runs: Run[] = [];
+  const step = rightward ? 1 : -1;
+  const plain: Knot = rightward ? 'forward' : 'backward';
+  const startTurn: Knot = rightward ? 'backward-forward' : 'forward-backward';
+  const endTurn: Knot = rightward ? 'forward-backward' : 'backward-forward';
+  const leftColumn = leftBundle;
+  const rightColumn = width - rightBundle + 1;
+  let column = rightward ? leftColumn : rightColumn;
+  let last = rightward ? rightColumn : leftColumn;
+  const endBundle = rightward ? rightBundle : leftBundle;
+  const startBundle = rightward ? leftBundle : rightBundle;
+
+  if (turnAtStart) {
+    const strands = startBundle;
+    if (cells) runs.push({ knot: startTurn, columns: [column, column], count: 1, strands, colour: cells[offset + column - 1] ?? 0 });
+    else runs.push({ knot: startTurn, columns: [column, column], count: 1, strands });
+    column += step;
+  }
+  const turnAtEnd = endBundle >= 2;
+  if (turnAtEnd) last -= step;
+  const plainKnots = (last - column) * step + 1;
+  if (plainKnots > 0) {
+    if (cells) {
+      let from = column;
+      let colour = cells[offset + column - 1] ?? 0;
+      for (let at = column + step, left = plainKnots - 1; left > 0; at += step, left -= 1) {
+        const next = cells[offset + at - 1] ?? 0;
+        if (next === colour) continue;
+        runs.push({ knot: plain, columns: [from, at - step], count: (at - from) * step, strands: 1, colour });
+        from = at;
+        colour = next;
+      }
+      runs.push({ knot: plain, columns: [from, last], count: (last - from) * step + 1, strands: 1, colour });
+    } else runs.push({ knot: plain, columns: [column, last], count: plainKnots, strands: 1 });
+  }
+  if (turnAtEnd) {
+    const at = last + step;
+    if (cells) runs.push({ knot: endTurn, columns: [at, at], count: 1, strands: endBundle, colour: cells[offset + at - 1] ?? 0 });
+    else runs.push({ knot: endTurn, columns: [at, at], count: 1, strands: endBundle });
+  }
+  return runs;
+}
+
+/**
+ * The whole piece row by row: direction, bundles, the move before the first knot, and the knots in tying order.
+ *
+ * @returns one plan per row; or a problem, when the outline breaks a rule of craft.md, section 4, or the chart
+ *   is not of the piece's size.
+ */
+export function planRows(input: RowsInput): RowPlan[] | Refusal {
+  const { fit, bundles, startSide = 'left', chart } = input ?? {};
+  if (!fit) return refuse({ code: 'no-fit', field: 'fit', values: {} });
+  const bad = choiceProblem('startSide', startSide, SIDES) ?? outlineProblem(fit, bundles) ?? (chart ? checkChart(chart) : null);
+  if (bad) return refuse(bad);
+  const { left, right } = bundles;
+  const { width } = fit;
+  if (chart && (chart.width !== width || chart.height !== left.length))
+    return refuse({
+      code: 'chart-size-differs',
+      field: 'chart',
+      values: { chartWidth: chart.width, chartHeight: chart.height, width, height: left.length },
+    });
+
+  const rows: RowPlan[] = [];
+  let leftBefore = left[0] ?? 1;
+  let rightBefore = right[0] ?? 1;
+  for (let index = 0; index < left.length; index += 1) {
+    const leftBundle = left[index] ?? 1;
+    const rightBundle = right[index] ?? 1;
+    const direction = directionOf(index + 1, startSide);
+    const rightward = direction === 'rightward';
+    const before = rightward ? leftBefore : rightBefore;
+    const now = rightward ? leftBundle : rightBundle;
+    const startMove = moveAtStart(before, now);
+    rows.push({
+      row: index + 1,
+      direction,
+      leftBundle,
+      rightBundle,
+      firstColumn: leftBundle,
+      lastColumn: width - rightBundle + 1,
+      knots: width - rightBundle + 1 - leftBundle + 1,
+      startMove,
+      // A bundle, or the one string left of it: the leading string lies on its inner side.
+      runs: runsOf(width, leftBundle, rightBundle, rightward, now >= 2 || startMove === 'let-out', chart ? chart.cells : null, index * width),
+    });
+    leftBefore = leftBundle;
+    rightBefore = rightBundle;
+  }
+  return rows;
+}

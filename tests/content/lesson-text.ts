@@ -1,0 +1,137 @@
+import { syllable } from 'syllable';
+import { cutFigure, type CutFigure } from '../../src/solver/cut-figures.ts';
+import { type Condition, holds } from '../../src/solver/conditions.ts';
+import { type FigureName, namedFigure, namedRow } from '../../src/solver/named-figures.ts';
+import type { Plan } from '../../src/solver/plan.ts';
+import type { Thread } from '../../src/solver/thread/index.ts';
+import { type FigureForm, figureText } from '../../src/words/figure-text.ts';
+import { lengthRange } from '../../src/words/units.ts';
+
+/** A block of a lesson as it is written: its name, what the writer set, and what stands inside. */
+export interface Block {
+  readonly tag: string;
+  readonly set: Readonly<Record<string, unknown>>;
+  readonly inside: readonly Part[];
+  /** Line of the file, from 1. */
+  readonly line: number;
+}
+export type Part = string | Block;
+
+const TAG = /<(\/?)([A-Z]\w*)((?:\s+[\w-]+(?:=(?:"[^"]*"|\{[^}]*\}))?)*)\s*(\/?)>/g;
+const SETTING = /([\w-]+)(?:=(?:"([^"]*)"|\{([^}]*)\}))?/g;
+
+/** `{3}`, `{true}` and `{['spare', 'onBar']}`: a lesson holds figures and lists of names, no code. */
+const valueOf = (code: string): unknown => JSON.parse(code.replaceAll("'", '"'));
+
+const settings = (text: string): Record<string, unknown> =>
+  Object.fromEntries(
+    [...text.matchAll(SETTING)].map(([, name, words, code]) => [name, words ?? (code === undefined ? true : valueOf(code))]),
+  );
+
+/** The body of a lesson's file, after its front matter, as text and blocks. */
+export function partsOf(file: string): readonly Part[] {
+  const from = file.indexOf('\n---\n', 4) + 5;
+  const lineAt = (place: number): number => file.slice(0, place).split('\n').length;
+  const open: { tag: string; set: Record<string, unknown>; inside: Part[]; line: number }[] = [
+    { tag: '', set: {}, inside: [], line: 1 },
+  ];
+  const top = () => open.at(-1) as (typeof open)[number];
+  let done = from;
+  TAG.lastIndex = from;
+  for (let found = TAG.exec(file); found; found = TAG.exec(file)) {
+    const [whole, closing, tag = '', set = '', alone] = found;
+    top().inside.push(file.slice(done, found.index));
+    done = found.index + whole.length;
+    if (closing) {
+      const ended = open.pop();
+      if (ended?.tag !== tag) throw new Error(`line ${lineAt(found.index)}: </${tag}> ends <${ended?.tag}>`);
+      top().inside.push(ended);
+    } else {
+      const block = { tag, set: settings(set), inside: [], line: lineAt(found.index) };
+      if (alone) top().inside.push(block);
+      else open.push(block);
+    }
+  }
+  top().inside.push(file.slice(done));
+  const [whole, unclosed] = open;
+  if (!whole || unclosed) throw new Error(`line ${unclosed?.line}: <${unclosed?.tag}> has no end`);
+  return whole.inside;
+}
+
+/** Every block, those inside others too. */
+export function* blocksIn(parts: readonly Part[]): Generator<Block> {
+  for (const part of parts) {
+    if (typeof part === 'string') continue;
+    yield part;
+    yield* blocksIn(part.inside);
+  }
+}
+
+/** What a lesson is read with. */
+export interface Reading {
+  readonly plan: Plan;
+  readonly thread: Thread;
+  /** The plan of a worked example that a figure asks for by its id. */
+  readonly planOf: (example: string) => Plan;
+}
+
+/** The figure that an `<N>` shows, or null where this piece has none. */
+export function numberOf({ set }: Block, { plan, planOf }: Reading): number | null {
+  const own = typeof set['example'] === 'string' ? planOf(set['example']) : plan;
+  const row = namedRow(own, set['row'] as number | FigureName | undefined, (set['after'] as number | undefined) ?? 0);
+  return namedFigure(own, set['of'] as FigureName, row);
+}
+
+/** In place of a figure that the piece has not got. */
+export const NO_FIGURE = '–';
+
+function textOf(part: Part, reading: Reading): string {
+  if (typeof part === 'string') return part;
+  const { tag, set, inside } = part;
+  const within = (): string => inside.map((each) => textOf(each, reading)).join('');
+  switch (tag) {
+    case 'N': {
+      const value = numberOf(part, reading);
+      return value === null
+        ? NO_FIGURE
+        : figureText(value, (set['as'] as FigureForm | undefined) ?? 'digits', set['unit'] as string | undefined);
+    }
+    case 'Length': {
+      const length = cutFigure(reading.plan, reading.thread, set['of'] as CutFigure);
+      return length === null ? NO_FIGURE : lengthRange(length, 'metric', true);
+    }
+    case 'When':
+      return holds(reading.plan, set['is'] as Condition) ? within() : '';
+    default:
+      return `\n\n${within()}\n\n`;
+  }
+}
+
+/** The running text of a lesson as this piece shows it: paragraphs, points of lists and captions, without headings. */
+export function passagesOf(parts: readonly Part[], reading: Reading): string[] {
+  return parts
+    .map((part) => textOf(part, reading))
+    .join('')
+    .replace(/^#+ .*$/gm, '')
+    .replace(/^ *(?:[-*]|\d+\.) +/gm, '\n\n')
+    .split(/\n[ \t]*\n/)
+    .map((passage) => passage.replace(/[*_]/g, '').replace(/\s+/g, ' ').trim())
+    .filter((passage) => passage !== '');
+}
+
+const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
+const words = new Intl.Segmenter('en', { granularity: 'word' });
+
+export const wordsIn = (text: string): string[] =>
+  [...words.segment(text)].filter(({ isWordLike }) => isWordLike).map(({ segment }) => segment);
+
+/** What the reading grade is made from. */
+export function countsOf(passages: readonly string[]): { sentence: number; word: number; syllable: number } {
+  const all = passages.flatMap(wordsIn);
+  return {
+    sentence: passages.reduce((sum, passage) => sum + [...sentences.segment(passage)].length, 0),
+    word: all.length,
+    // A number is read as a word; the counting of syllables knows letters only.
+    syllable: all.reduce((sum, word) => sum + Math.max(1, syllable(word)), 0),
+  };
+}

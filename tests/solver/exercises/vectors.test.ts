@@ -1,0 +1,28 @@
+import { readFileSync, writeFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { exercises, LEVELS } from '../../../src/solver/exercises/index.ts';
+import { KINDS } from './draws.ts';
+
+/**
+ * What seeds give, for ever: somebody has these exercises on paper. `NEW_VECTORS=1` writes the file anew, in a
+ * run of its own that compares nothing; a change here means that printed sheets of earlier versions no longer
+ * match their codes.
+ */
+const FILE = new URL('./vectors.json', import.meta.url);
+const SEEDS = [0, 1, 2, 7, 97, 4294967295, '', 'saltmarsh', 'tuesday/3', 'estuary blue'];
+
+const now = Object.fromEntries(
+  KINDS.flatMap((kind) =>
+    LEVELS.flatMap((level) => SEEDS.map((seed) => [`${kind} ${level} "${seed}"`, exercises[kind].make(seed, level)])),
+  ),
+);
+
+if (process.env['NEW_VECTORS'] === '1') {
+  test('the vectors are written anew', () => {
+    const lines = Object.entries(now).map(([name, problem]) => `  ${JSON.stringify(name)}: ${JSON.stringify(problem)}`);
+    writeFileSync(FILE, `{\n${lines.join(',\n')}\n}\n`);
+    expect(Object.keys(now).length).toBeGreaterThan(100);
+  });
+} else {
+  test('a seed gives the exercise it always gave', () => expect(now).toEqual(JSON.parse(readFileSync(FILE, 'utf8'))));
+}
