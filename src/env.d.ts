@@ -1,0 +1,8 @@
+/// <reference types="astro/client" />
+
+declare namespace App {
+  interface Locals {
+    /** Id of the worked example the page is read with, from content/examples.json. */
+    example?: string;
+  }
+}

@@ -1,0 +1,52 @@
+import type { Plan } from '../solver/plan.ts';
+import { bar } from './bar.ts';
+import { chart } from './chart.ts';
+import { closing } from './closing.ts';
+import { cutStrings } from './cut-strings.ts';
+import type { Words } from './drawing.ts';
+import { foldsWhy } from './folds-why.ts';
+import { gathering } from './gathering.ts';
+import { opening } from './opening.ts';
+import { outline } from './outline.ts';
+import { row } from './row.ts';
+import { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
+
+/** Every figure by its name: one file and one line each. */
+export const figures = {
+  bar,
+  chart,
+  closing,
+  'cut-strings': cutStrings,
+  'folds-why': foldsWhy,
+  gathering,
+  opening,
+  outline,
+  row,
+};
+
+export type FigureName = keyof typeof figures;
+type KeyOf<Name extends FigureName> = ReturnType<(typeof figures)[Name]['describe']>[number]['key'];
+/** Every sentence and label that any figure needs. */
+export type FigureKey = { [Name in FigureName]: KeyOf<Name> }[FigureName];
+export type FigureWords = Words<FigureKey>;
+export type FigureOptions<Name extends FigureName> = Parameters<(typeof figures)[Name]['draw']>[1];
+
+export type { Drawing, Shape, Words } from './drawing.ts';
+export { markOf } from './marks.ts';
+export { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
+
+/**
+ * A figure of a plan by its name, as SVG text, with its title and the same content in words.
+ *
+ * @param options those of the figure; rows the piece has not got are taken as the nearest it has
+ * @example
+ * drawFigure('bar', plan, { stage: 'shared' }, { id: 'plate-1', words: figureWords }).svg
+ */
+export function drawFigure<Name extends FigureName>(
+  name: Name,
+  plan: Plan,
+  options: FigureOptions<Name>,
+  show: ShowOptions<FigureKey>,
+): DrawnFigure {
+  return showFigure<object, FigureKey, Plan>(figures[name], plan, options, show);
+}

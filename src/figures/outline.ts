@@ -1,0 +1,180 @@
+import type { Plan } from '../solver/plan.ts';
+import { chartCells } from './cells.ts';
+import { cord } from './cord.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
+import { numbered } from './slots.ts';
+
+export interface OutlineOptions {
+  /** First and last row drawn, from 1; the whole piece when left out. */
+  readonly from?: number | undefined;
+  readonly to?: number | undefined;
+  /** A row to be marked. */
+  readonly row?: number | undefined;
+  /** What the corners show: cells that are not tied (default), or the strings gathered there. */
+  readonly show?: 'corners' | 'bundles' | undefined;
+  readonly across?: number | undefined;
+}
+
+export type OutlineKey =
+  | 'outline'
+  | 'outline-rows'
+  | 'outline-first-row'
+  | 'outline-full'
+  | 'outline-never-full'
+  | 'outline-closing'
+  | 'outline-last-row'
+  | 'outline-corners'
+  | 'outline-row';
+
+export type OutlinePlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
+
+/** The largest cell, and the greatest height in widths of the drawing. */
+const LARGEST = 22;
+const TALLEST = 2.2;
+const TOP = 34;
+
+/** The rows asked for, within what the piece has. */
+const rowsOf = ({ rows }: OutlinePlan, { from = 1, to = rows.length }: OutlineOptions) => {
+  const first = Math.min(Math.max(1, Math.round(from) || 1), rows.length);
+  const last = Math.min(Math.max(first, Math.round(to) || first), rows.length);
+  return { first, last, shown: rows.slice(first - 1, last) };
+};
+
+function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineKey> {
+  const { fit, chart } = plan;
+  const { row: marked = 0, show = 'corners', across = ACROSS } = options;
+  const { width } = fit;
+  const { first, last, shown } = rowsOf(plan, options);
+  const count = shown.length;
+  const gutter = String(last).length * 7.5 + 20;
+  const size = Math.min(LARGEST, (across - 2 * gutter) / width, (across * TALLEST) / count);
+  const left = (across - size * width) / 2;
+  const x = (column: number): number => left + column * size;
+  const y = (row: number): number => TOP + (row - first) * size;
+  const wide = size * width;
+  const bottom = y(last + 1);
+
+  const shapes: Shape<OutlineKey>[] = [
+    {
+      tag: 'defs',
+      shapes: [
+        {
+          tag: 'pattern',
+          id: 'hatch',
+          width: 4,
+          height: 4,
+          patternUnits: 'userSpaceOnUse',
+          patternTransform: 'rotate(45)',
+          shapes: [path('hatch', 'M0 2h4')],
+        },
+      ],
+    },
+    { tag: 'rect', is: 'sheet', x: left, y: TOP, width: wide, height: bottom - TOP },
+  ];
+  if (chart) shapes.push(chartCells(chart, [left, TOP], size, first, last));
+
+  // Lines of the grid, heavier at every fifth.
+  let [thin, fifth] = ['', ''];
+  for (let column = 1; column < width; column += 1)
+    if (column % 5 === 0) fifth += d`M${x(column)} ${TOP}V${bottom}`;
+    else thin += d`M${x(column)} ${TOP}V${bottom}`;
+  for (let row = first; row < last; row += 1)
+    if (row % 5 === 0) fifth += d`M${left} ${y(row + 1)}h${wide}`;
+    else thin += d`M${left} ${y(row + 1)}h${wide}`;
+  shapes.push(path('grid', size < 5 ? '' : thin), path('grid fifth', size < 1.5 ? '' : fifth));
+
+  // The corners, and the outline stepped round what is tied.
+  let [corners, rake, knots, down, up] = ['', '', '', '', ''];
+  for (const { row, leftBundle, rightBundle, firstColumn, lastColumn } of shown) {
+    const top = y(row);
+    const middle = top + size / 2;
+    if (leftBundle > 1) corners += d`M${left} ${top}h${(leftBundle - 1) * size}v${size}H${left}z`;
+    if (rightBundle > 1) corners += d`M${x(lastColumn)} ${top}H${left + wide}v${size}H${x(lastColumn)}z`;
+    for (const [bundle, knot, outwards] of [
+      [leftBundle, firstColumn - 0.5, -1],
+      [rightBundle, lastColumn - 0.5, 1],
+    ] as const) {
+      if (bundle < 2) continue;
+      rake += d`M${x(knot)} ${middle}H${x(knot + outwards * (bundle - 1))}`;
+      for (let strand = 1; strand < bundle; strand += 1)
+        rake += d`M${x(knot + outwards * strand)} ${middle - size * 0.2}v${size * 0.4}`;
+      const dot = Math.min(4.5, size * 0.3);
+      knots += d`M${x(knot) - dot} ${middle}a${dot} ${dot} 0 1 0 0 -0.1z`;
+    }
+    down = d`H${x(firstColumn - 1)}V${top}` + down;
+    up += d`V${top}H${x(lastColumn)}`;
+  }
+  shapes.push(path('corner', corners), { ...path<OutlineKey>('', corners), paint: 'hatch' } as Shape<OutlineKey>);
+  if (show === 'bundles') shapes.push(path('rake', rake), path('gathered', knots));
+  shapes.push(path('outline', d`M${x((shown[0]?.firstColumn ?? 1) - 1)} ${TOP}` + up.replace(/^V[^H]*/, '') + d`V${bottom}` + down + 'z'));
+
+  // The side where each row begins, shown by the leading string's end; numbers where there is room.
+  const wanted = numbered(last, size, TEXT + 2);
+  let [ends, markedEnd] = ['', ''];
+  for (const { row, direction, firstColumn, lastColumn } of shown) {
+    const rightward = direction === 'rightward';
+    const outward = rightward ? -1 : 1;
+    const edge = rightward ? left : left + wide;
+    const middle = y(row) + size / 2;
+    const here = row === marked;
+    const near = marked && Math.abs(row - marked) * size < TEXT + 2;
+    const named = here || ((row === first || wanted(row)) && !near);
+    const end = d`M${edge + outward * 3} ${middle}h${outward * 8}`;
+    if (here) markedEnd = end;
+    else if (named || size >= 7) ends += end;
+    if (named)
+      shapes.push({
+        tag: 'text',
+        x: edge + outward * 15,
+        y: middle + TEXT * 0.36,
+        say: `${row}`,
+        is: here ? 'must strong' : 'quiet',
+        'text-anchor': rightward ? 'end' : 'start',
+      });
+    if (here)
+      shapes.push({
+        tag: 'rect',
+        is: 'given marked',
+        x: x(firstColumn - 1),
+        y: y(row),
+        width: (lastColumn - firstColumn + 1) * size,
+        height: size,
+      });
+  }
+  const weight = Math.max(2.4, Math.min(4.2, size * 0.42));
+  shapes.push(cord(weight, ends, 'lead across'), cord(weight, markedEnd, 'must across'));
+  const columns = numbered(width, size);
+  for (let column = 1; column <= width; column += 1)
+    if (columns(column)) shapes.push(text(x(column - 0.5), TOP - 16, `${column}`, 'quiet'));
+  if (first === 1)
+    shapes.push(cord(5, d`M${x(fit.left.columns) + 2} ${TOP - 6}H${x(width - fit.right.columns) - 2}`, 'metal'));
+  return { width: across, height: bottom + 8, shapes };
+}
+
+function describe(plan: OutlinePlan, options: OutlineOptions = {}) {
+  const { fit, outline } = plan;
+  const { first, last, shown } = rowsOf(plan, options);
+  const { rows } = plan;
+  const steps = [step<OutlineKey>('outline', { width: fit.width, height: rows.length })];
+  const say = (key: OutlineKey, values: Values): void => {
+    steps.push(step(key, values));
+  };
+  if (shown.length < rows.length) say('outline-rows', { from: first, to: last });
+  const [top, end] = [rows[0], rows.at(-1)];
+  if (top && first === 1) say('outline-first-row', { knots: top.knots, left: top.leftBundle, right: top.rightBundle });
+  if (outline.firstFullRow === null) say('outline-never-full', { width: fit.width });
+  else say('outline-full', { row: outline.firstFullRow, rows: outline.fullWidthRows, width: fit.width });
+  if (outline.firstClosingRow !== null) say('outline-closing', { row: outline.firstClosingRow });
+  if (end && last === rows.length) say('outline-last-row', { row: end.row, knots: end.knots, left: end.leftBundle, right: end.rightBundle });
+  const corners = shown.reduce((sum, row) => sum + row.leftBundle + row.rightBundle - 2, 0);
+  say('outline-corners', { corners });
+  const marked = shown.find(({ row }) => row === options.row);
+  if (marked) {
+    const { row, knots, leftBundle, rightBundle, direction } = marked;
+    say('outline-row', { row, knots, left: leftBundle, right: rightBundle, side: direction === 'rightward' ? 'left' : 'right' });
+  }
+  return steps;
+}
+
+/** The chart, or an empty grid, with the outline stepped round what is tied. */
+export const outline: Figure<'outline', OutlineOptions, OutlineKey, OutlinePlan> = { name: 'outline', draw, describe };

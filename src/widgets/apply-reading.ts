@@ -1,0 +1,75 @@
+import { drawFigure, type FigureName as PlateName } from '../figures/index.ts';
+import { plateOptions } from '../figures/plate-options.ts';
+import { type Condition, holds } from '../solver/conditions.ts';
+import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
+import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
+import { type Plan, planPiece } from '../solver/plan.ts';
+import type { Thread } from '../solver/thread/thread.ts';
+import { loadOwnFigures } from '../store/own-figures.ts';
+import { ownReading, ownThread } from '../store/reading.ts';
+import { type FigureForm, figureText } from '../words/figure-text.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { lengthRange, type UnitSystem } from '../words/units.ts';
+
+/** What stood in an element when the page was built, so that the example comes back as it was. */
+const built = new WeakMap<Element, string>();
+
+function put(element: Element, text: string, as: 'textContent' | 'innerHTML'): void {
+  if (!built.has(element)) built.set(element, element[as] ?? '');
+  if (element[as] !== text) element[as] = text;
+}
+
+function putBack(element: Element, as: 'textContent' | 'innerHTML'): void {
+  const before = built.get(element);
+  if (before !== undefined) element[as] = before;
+}
+
+/** A figure that this piece has not got is shown as a dash; the passage round it is hidden by its condition. */
+function figureFor(plan: Plan, { figure, row, after, as, unit }: DOMStringMap): string {
+  const start = row === undefined || Number.isNaN(Number(row)) ? (row as FigureName | undefined) : Number(row);
+  const value = namedFigure(plan, figure as FigureName, namedRow(plan, start, Number(after ?? 0)));
+  return value === null ? '–' : figureText(value, as as FigureForm, unit);
+}
+
+/** A length of the cut list, in the two systems of units that the page holds side by side. */
+function putLength(element: HTMLElement, plan: Plan | null, thread: Thread): void {
+  const length = plan && cutFigure(plan, thread, element.dataset['length'] as CutFigure);
+  for (const span of element.querySelectorAll<HTMLElement>('[data-units]'))
+    if (length) put(span, lengthRange(length, span.dataset['units'] as UnitSystem, true), 'textContent');
+    else putBack(span, 'textContent');
+}
+
+/** The page's figures, passages and plates, made again from the learner's own plan; or put back as they were built. */
+export function applyReading(mine: boolean): void {
+  const input = mine ? ownReading() : null;
+  const planned = input && planPiece(input);
+  const plan = planned?.ok ? planned : null;
+  const thread = ownThread(loadOwnFigures().value);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-figure]'))
+    if (plan) put(element, figureFor(plan, element.dataset), 'textContent');
+    else putBack(element, 'textContent');
+  for (const element of document.querySelectorAll<HTMLElement>('[data-length]')) putLength(element, plan, thread);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-when]')) {
+    element.dataset['whenBuilt'] ??= String(element.hidden);
+    element.hidden = plan
+      ? !holds(plan, element.dataset['when'] as Condition)
+      : element.dataset['whenBuilt'] === 'true';
+  }
+  for (const figure of document.querySelectorAll<HTMLElement>('[data-plate]')) {
+    const ground = figure.querySelector('[data-plate-ground]');
+    const words = figure.querySelector('[data-plate-words]');
+    if (!ground || !words) continue;
+    const { plate = '', options = '{}' } = figure.dataset;
+    const name = plate as PlateName;
+    const drawn =
+      plan &&
+      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread), { id: figure.id, words: figureWords });
+    if (drawn) {
+      put(ground, drawn.svg, 'innerHTML');
+      put(words, drawn.description, 'textContent');
+    } else {
+      putBack(ground, 'innerHTML');
+      putBack(words, 'textContent');
+    }
+  }
+}

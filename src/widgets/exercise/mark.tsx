@@ -1,0 +1,106 @@
+import { createSignal, For, Index, type JSX, Show } from 'solid-js';
+import { fade } from '../../solver/exercises/mark/fade.ts';
+import { judge } from '../../solver/exercises/mark/judge.ts';
+import { make } from '../../solver/exercises/mark/make.ts';
+import type { Cell } from '../../solver/exercises/mark/problem.ts';
+import { solve } from '../../solver/exercises/mark/solve.ts';
+import { fieldLabel } from '../../words/exercises/labels.ts';
+import { verdictWords } from '../../words/exercises/verdict-words.ts';
+import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import type { EntryProps, KindView } from './view.ts';
+
+const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
+  Array.isArray(entered['cells']) ? (entered['cells'] as readonly Cell[]) : [];
+
+const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
+
+/** Part of a chart whose cells are marked with pointer, touch or keys: arrows move, space marks. */
+function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
+  const shown = () => (props.problem.target === 'first-closing-row' ? range(1, props.problem.height) : range(props.problem.from, props.problem.to));
+  const columns = () => range(1, props.problem.width);
+  const [at, setAt] = createSignal<Cell>([0, 1]);
+  const place = (): Cell => (shown().includes(at()[0]) ? at() : [shown()[0] ?? 1, 1]);
+  const marked = (row: number, column: number) => cellsOf(props.entered).some(([r, c]) => r === row && c === column);
+  let grid: HTMLTableElement | undefined;
+
+  const toggle = (row: number, column: number) => {
+    const cells = cellsOf(props.entered);
+    props.onEnter(
+      'cells',
+      marked(row, column) ? cells.filter(([r, c]) => r !== row || c !== column) : [...cells, [row, column]],
+    );
+  };
+  const move = (event: KeyboardEvent) => {
+    const step = { ArrowUp: [-1, 0], ArrowDown: [1, 0], ArrowLeft: [0, -1], ArrowRight: [0, 1] }[event.key];
+    if (!step) return;
+    event.preventDefault();
+    const rows = shown();
+    const row = Math.min(rows.at(-1) ?? 1, Math.max(rows[0] ?? 1, place()[0] + (step[0] ?? 0)));
+    const column = Math.min(props.problem.width, Math.max(1, place()[1] + (step[1] ?? 0)));
+    setAt([row, column]);
+    grid?.querySelector<HTMLButtonElement>(`[data-cell="${row}-${column}"]`)?.focus();
+  };
+  /** Which way a checked cell was judged; its own word, for it must not be told by colour alone. */
+  const state = (row: number, column: number) => {
+    const result = props.judged?.fields[`row-${row}`];
+    return result?.extra?.includes(column) ? 'extra' : result?.right?.includes(column) ? 'right' : undefined;
+  };
+
+  return (
+    <div class="mark-entry">
+      <div class="mark-scroll">
+        <table class="mark-grid" ref={grid} onKeyDown={move} role="grid" aria-label="Chart to mark">
+          <tbody>
+            <For each={shown()}>
+              {(row) => (
+                <tr>
+                  <th scope="row">{row}</th>
+                  <Index each={columns()}>
+                    {(column) => (
+                      <td role="gridcell" aria-selected={marked(row, column())}>
+                        <button
+                          type="button"
+                          data-cell={`${row}-${column()}`}
+                          data-state={state(row, column())}
+                          aria-pressed={marked(row, column())}
+                          aria-label={`row ${row}, column ${column()}${state(row, column()) === 'extra' ? ', marked by mistake' : ''}`}
+                          tabindex={place()[0] === row && place()[1] === column() ? 0 : -1}
+                          onFocus={() => setAt([row, column()])}
+                          onClick={() => toggle(row, column())}
+                        />
+                      </td>
+                    )}
+                  </Index>
+                </tr>
+              )}
+            </For>
+          </tbody>
+        </table>
+      </div>
+      <ul class="mark-say">
+        <For each={shown()}>
+          {(row) => {
+            const say = () => {
+              const judged = props.judged?.fields[`row-${row}`];
+              return judged && judged.verdict !== 'right' ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdictWords(props.problem, `row-${row}`, judged)}` : '';
+            };
+            return (
+              <Show when={say()}>
+                <li>{say()}</li>
+              </Show>
+            );
+          }}
+        </For>
+      </ul>
+    </div>
+  );
+}
+
+const view: KindView<'mark'> = {
+  kind: 'mark',
+  asking: { make, solve, judge, fade },
+  answer: (entered) => ({ cells: cellsOf(entered) }),
+  Entry: MarkEntry,
+};
+
+export const MarkExercise = (props: ExerciseProps<'mark'>): JSX.Element => <ExerciseFrame {...props} view={view} />;

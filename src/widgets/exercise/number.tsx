@@ -1,0 +1,43 @@
+import type { JSX } from 'solid-js';
+import { fade } from '../../solver/exercises/number/fade.ts';
+import { judge } from '../../solver/exercises/number/judge.ts';
+import { make } from '../../solver/exercises/number/make.ts';
+import { solve } from '../../solver/exercises/number/solve.ts';
+import { verdictWords } from '../../words/exercises/verdict-words.ts';
+import { fieldLabel, fieldUnit } from '../../words/exercises/labels.ts';
+import type { Value } from '../../words/numbers.ts';
+import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import { NumberEntry } from './number-entry.tsx';
+import type { EntryProps, KindView } from './view.ts';
+
+/** One figure, with its unit where it has one. */
+function FigureEntry(props: EntryProps<'number'>): JSX.Element {
+  const result = () => props.judged?.fields.figure;
+  const said = () => {
+    const judged = result();
+    return judged ? verdictWords(props.problem, 'figure', judged, props.entered['figure'] as Value) : '';
+  };
+  return (
+    <div class="entries">
+      <NumberEntry
+        id={`${props.id}-figure`}
+        label={fieldLabel(props.problem, 'figure')}
+        unit={fieldUnit(props.problem)}
+        value={String(props.entered['figure'] ?? '')}
+        verdict={result()?.verdict}
+        say={said()}
+        onEnter={(text) => props.onEnter('figure', text)}
+        onCheck={() => props.onCheckField('figure')}
+      />
+    </div>
+  );
+}
+
+const view: KindView<'number'> = {
+  kind: 'number',
+  asking: { make, solve, judge, fade },
+  answer: (entered) => entered as ReturnType<KindView<'number'>['answer']>,
+  Entry: FigureEntry,
+};
+
+export const NumberExercise = (props: ExerciseProps<'number'>): JSX.Element => <ExerciseFrame {...props} view={view} />;

@@ -1,0 +1,80 @@
+import { For, type JSX, Show } from 'solid-js';
+import { fade } from '../../solver/exercises/sum/fade.ts';
+import { judge } from '../../solver/exercises/sum/judge.ts';
+import { make } from '../../solver/exercises/sum/make.ts';
+import { solve } from '../../solver/exercises/sum/solve.ts';
+import { fieldLabel } from '../../words/exercises/labels.ts';
+import { verdictWords } from '../../words/exercises/verdict-words.ts';
+import type { Value } from '../../words/numbers.ts';
+import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import { NumberEntry } from './number-entry.tsx';
+import type { EntryProps, KindView } from './view.ts';
+
+/** The linked figures of a fitting sum, one under the other as a maker writes them. */
+function SumEntry(props: EntryProps<'sum'>): JSX.Element {
+  return (
+    <div class="entries">
+      <For each={props.problem.fields}>
+        {(field) => {
+          const label = () => fieldLabel(props.problem, field);
+          const result = () => props.judged?.fields[field];
+          const said = () => {
+            const judged = result();
+            return judged ? verdictWords(props.problem, field, judged, props.entered[field] as Value) : '';
+          };
+          const common = () => ({
+            id: `${props.id}-${field}`,
+            label: label(),
+            verdict: result()?.verdict,
+            say: said(),
+            given: props.given[field] !== undefined,
+          });
+          return (
+            <Show
+              when={field === 'parity'}
+              fallback={
+                <NumberEntry
+                  {...common()}
+                  value={String(props.given[field] ?? props.entered[field] ?? '')}
+                  onEnter={(text) => props.onEnter(field, text)}
+                  onCheck={() => props.onCheckField(field)}
+                />
+              }
+            >
+              <fieldset class="entry choice" data-verdict={result()?.verdict} aria-describedby={`${props.id}-${field}-say`}>
+                <legend>{label()}</legend>
+                <For each={['even', 'odd'] as const}>
+                  {(word) => (
+                    <label>
+                      <input
+                        type="radio"
+                        name={`${props.id}-${field}`}
+                        value={word}
+                        disabled={props.given[field] !== undefined}
+                        checked={(props.given[field] ?? props.entered[field]) === word}
+                        onChange={() => props.onEnter(field, word)}
+                      />
+                      <span>{word}</span>
+                    </label>
+                  )}
+                </For>
+                <p class="entry-say" id={`${props.id}-${field}-say`} aria-live="polite">
+                  {common().say}
+                </p>
+              </fieldset>
+            </Show>
+          );
+        }}
+      </For>
+    </div>
+  );
+}
+
+const view: KindView<'sum'> = {
+  kind: 'sum',
+  asking: { make, solve, judge, fade },
+  answer: (entered) => entered as ReturnType<KindView<'sum'>['answer']>,
+  Entry: SumEntry,
+};
+
+export const SumExercise = (props: ExerciseProps<'sum'>): JSX.Element => <ExerciseFrame {...props} view={view} />;

@@ -1,0 +1,28 @@
+import type { Component } from 'solid-js';
+import type { AnswerOf, Asking, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import type { Entry } from '../../store/answers.ts';
+
+/** What is entered, by field, as it is kept on the device. */
+export type Entered = Readonly<Record<string, Entry>>;
+
+export interface EntryProps<K extends KindName> {
+  readonly id: string;
+  readonly problem: ProblemOf<K>;
+  readonly entered: Entered;
+  /** Figures that stand there already, in a half-worked form. */
+  readonly given: Entered;
+  /** What the last check said; null before the first, and after a change to a field for that field. */
+  readonly judged: JudgedOf<K> | null;
+  readonly onEnter: (field: string, entry: Entry) => void;
+  /** Check this field and those before it. */
+  readonly onCheckField: (field: string) => void;
+}
+
+/** What an exercise's frame needs to know of its kind. A new kind is one more of these. */
+export interface KindView<K extends KindName> {
+  readonly kind: K;
+  readonly asking: Asking<K>;
+  /** From what is kept to what the solver reads. */
+  readonly answer: (entered: Entered) => AnswerOf<K>;
+  readonly Entry: Component<EntryProps<K>>;
+}

@@ -1,0 +1,179 @@
+import { createMemo, For, type JSX, Show } from 'solid-js';
+import { drawFigure } from '../../figures/index.ts';
+import type { Chart } from '../../solver/chart.ts';
+import { inspect } from '../../solver/inspect.ts';
+import type { Fit } from '../../solver/piece.ts';
+import type { Plan } from '../../solver/plan.ts';
+import { cutList, type Thread } from '../../solver/thread/index.ts';
+import { cutWords, estimateWords, leadingWords, timeWords } from '../../words/cut-words.ts';
+import { figureWords } from '../../words/figure-words.ts';
+import { finishStepWords } from '../../words/finish-words.ts';
+import { fitStepSum, fitStepWords } from '../../words/fit-steps.ts';
+import { fitWords } from '../../words/fit-words.ts';
+import { count } from '../../words/numbers.ts';
+import { problemWords } from '../../words/problems.ts';
+import { rowSummary, rowWords } from '../../words/row-words.ts';
+import type { UnitSystem } from '../../words/units.ts';
+import { warningWords } from '../../words/warning-words.ts';
+import { DrawnPlate } from '../drawn-plate.tsx';
+
+interface Props {
+  plan: Plan;
+  chart: Chart | null;
+  thread: Thread;
+  units: UnitSystem;
+  /** Whether the plan is one of the alternatives, and not the answer. */
+  alternative: boolean;
+  onAlternative: (fit: Fit | null) => void;
+}
+
+/** The whole plan of a piece: sum, chart, cut list, warnings, every row in words, and finishing. */
+export function PlanView(props: Props): JSX.Element {
+  const fit = () => props.plan.fit;
+  const draw = (name: 'bar' | 'outline' | 'chart' | 'gathering', options: object) =>
+    drawFigure(name, props.plan, options, { id: `plan-${name}`, words: figureWords });
+  const cut = createMemo(() =>
+    cutList({ fit: fit(), bundles: props.plan.outline, rows: props.plan.rows, chart: props.chart, thread: props.thread }),
+  );
+  const cutPlan = () => {
+    const found = cut();
+    return found.ok ? found : null;
+  };
+  const warnings = createMemo(() =>
+    props.chart
+      ? inspect({ chart: props.chart, fit: fit(), bundles: props.plan.outline, rows: props.plan.rows })
+      : [],
+  );
+  const palette = () => props.chart?.palette ?? null;
+  return (
+    <div class="plan">
+      <section aria-labelledby="plan-sum">
+        <h2 id="plan-sum">The fitting sum</h2>
+        <ol class="working">
+          <For each={props.plan.working}>
+            {(step) => (
+              <li>
+                <Show when={fitStepSum(step)}>
+                  <span class="sum">{fitStepSum(step)}</span>
+                </Show>{' '}
+                {fitStepWords(step)}
+              </li>
+            )}
+          </For>
+        </ol>
+        <Show when={props.alternative}>
+          <p class="must-do">
+            You chose another split: {fitWords(fit())}.{' '}
+            <button type="button" onClick={() => props.onAlternative(null)}>
+              Go back to the answer above
+            </button>
+          </p>
+        </Show>
+        <DrawnPlate drawn={draw('bar', { stage: 'fitted' })} caption="Bar and sides as they will hang." />
+        <Show when={props.plan.alternatives.length > 0}>
+          <details>
+            <summary>Other ways to share the strings</summary>
+            <ul class="ways">
+              <For each={props.plan.alternatives}>
+                {(other) => (
+                  <li>
+                    <button type="button" onClick={() => props.onAlternative(other)}>
+                      Plan with this
+                    </button>{' '}
+                    {fitWords(other)}
+                    {other.level ? '.' : '. The sides differ, so the piece hangs a little aslant.'}
+                  </li>
+                )}
+              </For>
+            </ul>
+          </details>
+        </Show>
+      </section>
+
+      <section aria-labelledby="plan-chart">
+        <h2 id="plan-chart">The chart with its outline</h2>
+        <Show when={props.plan.outline.problem}>{(problem) => <p class="must-do">{problemWords(problem())}</p>}</Show>
+        <DrawnPlate
+          drawn={draw('outline', {})}
+          caption="Hatched cells lie outside the shape. Each row begins at the side where a cord end is drawn."
+          wide
+        />
+      </section>
+
+      <Show when={props.chart}>
+        <section aria-labelledby="plan-warnings">
+          <h2 id="plan-warnings">Before you begin</h2>
+          <Show when={warnings().length > 0} fallback={<p>Nothing in this chart needs special care.</p>}>
+            <ul class="warnings">
+              <For each={warnings().slice(0, 60)}>
+                {(warning) => {
+                  const words = warningWords(warning, palette() ?? undefined);
+                  return (
+                    <li>
+                      <strong>{words.found}</strong> {words.why} {words.todo}
+                    </li>
+                  );
+                }}
+              </For>
+            </ul>
+            <Show when={warnings().length > 60}>
+              <p>There are {count(warnings().length - 60, 'more note')} of the same kinds further down.</p>
+            </Show>
+          </Show>
+        </section>
+      </Show>
+
+      <section aria-labelledby="plan-cut">
+        <h2 id="plan-cut">What to cut</h2>
+        <Show
+          when={cutPlan()}
+          fallback={
+            <p class="field-problem">
+              {(() => {
+                const found = cut();
+                return found.ok ? '' : problemWords(found.problem);
+              })()}
+            </p>
+          }
+        >
+          {(list) => (
+            <>
+              <ul class="ticks">
+                <For each={list().pieces}>{(piece) => <li>{cutWords(piece, props.units)}</li>}</For>
+                <For each={list().leading}>{(colour) => <li>{leadingWords(colour, props.units, palette())}</li>}</For>
+              </ul>
+              <p>{timeWords(list().time)}</p>
+              <p class="note">{estimateWords(list().totals.thread.source)}</p>
+            </>
+          )}
+        </Show>
+      </section>
+
+      <section aria-labelledby="plan-rows">
+        <h2 id="plan-rows">Row by row</h2>
+        <ol class="rows">
+          <For each={props.plan.rows}>
+            {(row, index) => (
+              <li>
+                <p class="row-head">{rowSummary(row)}</p>
+                <ul>
+                  <For each={rowWords({ row, before: props.plan.rows[index() - 1], fit: fit(), palette: palette() ?? undefined })}>
+                    {(line) => <li>{line.text}</li>}
+                  </For>
+                </ul>
+              </li>
+            )}
+          </For>
+        </ol>
+      </section>
+
+      <section aria-labelledby="plan-finish">
+        <h2 id="plan-finish">Gathering and finishing</h2>
+        <DrawnPlate drawn={draw('gathering', {})} caption="Which string goes where after the last row." />
+        <ol>
+          <For each={props.plan.finish.steps}>{(step) => <li>{finishStepWords(step)}</li>}</For>
+        </ol>
+      </section>
+    </div>
+  );
+}

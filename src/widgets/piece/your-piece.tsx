@@ -1,0 +1,145 @@
+import { createEffect, createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import type { Fit } from '../../solver/piece.ts';
+import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
+import type { Problem } from '../../solver/problem.ts';
+import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
+import { ownPlanInput, ownThread } from '../../store/reading.ts';
+import { fitWords } from '../../words/fit-words.ts';
+import { problemWords } from '../../words/problems.ts';
+import { storageWords } from '../../words/storage-words.ts';
+import type { UnitSystem } from '../../words/units.ts';
+import { Choice } from '../choice.tsx';
+import { type ChartChoice, ChartForm } from './chart-form.tsx';
+import { CordForm } from './cord-form.tsx';
+import { PlanView } from './plan-view.tsx';
+import { RingForm } from './ring-form.tsx';
+import { useChart } from './use-chart.ts';
+import { useOwn } from './use-own.ts';
+import { WaysForm } from './ways-form.tsx';
+
+interface Props {
+  charts: readonly ChartChoice[];
+  /** Address of the folder that holds the charts as text. */
+  chartsAt: string;
+}
+
+const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inches: 'inches' };
+
+/** From ring, cord and chart to a plan that lies on the table. Everything entered stays on this device. */
+export function YourPiece(props: Props): JSX.Element {
+  const own = useOwn();
+  const chosen = useChart(own, props.chartsAt);
+  const [units, setUnits] = createSignal<UnitSystem>('metric');
+  const [other, setOther] = createSignal<Fit | null>(null);
+
+  onMount(() => {
+    const follow = () => setUnits(loadPreferences().value.units);
+    follow();
+    onCleanup(subscribePreferences(follow));
+    // A chart of the index can send its reader here.
+    const wanted = new URLSearchParams(location.search).get('chart');
+    const chart = props.charts.find(({ id }) => id === wanted);
+    if (chart) own.change({ chart: { from: 'index', id: chart.id }, width: chart.width, height: chart.height });
+  });
+
+  const input = createMemo(() => ownPlanInput(own.figures()));
+  /** The chart, as soon as it is the one that the figures speak of. */
+  const chart = createMemo(() => {
+    const found = chosen.chart();
+    return found && own.figures().chart && found.width === input().width && found.height === input().height ? found : null;
+  });
+  const answer = createMemo(() => planPiece({ ...input(), chart: chart() ?? undefined }));
+  createEffect((before: string) => {
+    const now = JSON.stringify([input().width, input().capacity, input().maxBundle, input().oddMethod, input().startSide]);
+    if (before !== '' && before !== now) setOther(null);
+    return now;
+  }, '');
+  const result = createMemo(() => {
+    const first = answer();
+    const split = other();
+    if (!split) return first;
+    const { alternatives = [], working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'alternatives' | 'working'>>);
+    const { startSide = 'left' } = input();
+    return planFit({ ...input(), fit: split, alternatives, working, startSide, chart: chart() ?? undefined });
+  });
+  const plan = () => {
+    const made = result();
+    return made.ok ? made : null;
+  };
+  const problem = (): (Problem & { readonly alternatives?: readonly Fit[] }) | null => {
+    const made = result();
+    return made.ok ? null : made.problem;
+  };
+  const thread = () => ownThread(own.figures());
+
+  return (
+    <div class="your-piece">
+      <div class="forms only-screen" data-needs-script>
+        <section aria-labelledby="form-ring">
+          <h2 id="form-ring">The ring</h2>
+          <RingForm own={own} />
+        </section>
+        <section aria-labelledby="form-chart">
+          <h2 id="form-chart">The chart</h2>
+          <ChartForm own={own} charts={props.charts} chosen={chosen} />
+        </section>
+        <section aria-labelledby="form-cord">
+          <h2 id="form-cord">The cord</h2>
+          <CordForm own={own} />
+        </section>
+        <section aria-labelledby="form-ways">
+          <h2 id="form-ways">Your way of working</h2>
+          <WaysForm own={own} fit={plan()?.fit ?? null} />
+          <Choice
+            legend="Lengths in"
+            choices={['metric', 'inches'] as const}
+            value={units()}
+            words={(each) => UNITS[each]}
+            onValue={(each) => savePreferences({ units: each })}
+          />
+        </section>
+        <Show when={!own.keeping().kept}>
+          <p class="field-problem" role="status">
+            {storageWords(own.keeping())}
+          </p>
+        </Show>
+      </div>
+      <output class="for-screen-readers" aria-live="polite">
+        {plan() ? `Planned: ${fitWords((plan() as Plan).fit)}.` : ''}
+      </output>
+      <Show when={problem()}>
+        {(found) => (
+          <section class="refused" aria-labelledby="plan-refused">
+            <h2 id="plan-refused">This can’t be made as it stands</h2>
+            <p class="must-do">{problemWords(found())}</p>
+            <Show when={(found().alternatives?.length ?? 0) > 0}>
+              <p>These can be made all the same:</p>
+              <ul class="ways">
+                {found().alternatives?.map((fit) => (
+                  <li>
+                    <button type="button" onClick={() => setOther(fit)}>
+                      Plan with this
+                    </button>{' '}
+                    {fitWords(fit)}
+                  </li>
+                ))}
+              </ul>
+            </Show>
+          </section>
+        )}
+      </Show>
+      <Show when={plan()}>
+        {(made) => (
+          <PlanView
+            plan={made()}
+            chart={chart()}
+            thread={thread()}
+            units={units()}
+            alternative={other() !== null}
+            onAlternative={setOther}
+          />
+        )}
+      </Show>
+    </div>
+  );
+}

@@ -1,0 +1,46 @@
+import type { ExerciseProblem, FieldOf, KindName } from '../../solver/exercises/contract.ts';
+import type { NumberAsk } from '../../solver/exercises/number/problem.ts';
+import type { SumField } from '../../solver/exercises/sum/problem.ts';
+
+const SUM_LABELS: Readonly<Record<SumField, string>> = {
+  places: 'Places used on the bar',
+  spare: 'Spare strings',
+  eachSide: 'Half of the spare strings',
+  parity: 'Is that half even or odd?',
+  borrowed: 'Strings borrowed from the bar',
+  onBar: 'Strings on the bar',
+  bundle: 'Strings in each side bundle',
+  foldsOnBar: 'Folds on the bar',
+  loneStrings: 'Lone strings',
+  foldsEachSide: 'Folds on each side',
+  firstRowKnots: 'Knots in row 1',
+  fullWidthRow: 'First row of full width',
+};
+
+const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
+  spare: 'Spare strings',
+  'each-side': 'Strings in each side bundle',
+  'on-bar': 'Strings on the bar',
+  'folds-to-cut': 'Folds to cut',
+  'knots-in-row': 'Knots in this row',
+  'bundle-in-row': 'Strings tied as one',
+  'corner-cells-in-row': 'Corner cells in this row',
+  'full-width-row': 'First row of full width',
+  'first-closing-row': 'First closing row',
+  'corner-cells': 'Corner cells',
+  'cut-length': 'Length to cut',
+  'base-string-in-all': 'String for all folds',
+};
+
+/** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */
+export function fieldLabel(problem: ExerciseProblem, field: FieldOf<KindName>): string {
+  if (problem.kind === 'sum') return SUM_LABELS[field as SumField];
+  return problem.kind === 'number' ? NUMBER_LABELS[problem.ask] : `Row ${field.slice('row-'.length)}`;
+}
+
+/** The unit that stands beside a field; empty for a count. */
+export const fieldUnit = (problem: ExerciseProblem): string =>
+  problem.kind === 'number' && (problem.ask === 'cut-length' || problem.ask === 'base-string-in-all') ? 'mm' : '';
+
+/** The two choices of the field `parity`. */
+export const PARITIES = { even: 'even', odd: 'odd' } as const;

@@ -1,0 +1,94 @@
+import type { OddMethod, SideName } from '../solver/piece.ts';
+import type { ThreadKind } from '../solver/thread/thread.ts';
+
+/** Every figure or choice that a person enters, by the name the solver has for it. */
+export type FieldName =
+  | 'width'
+  | 'height'
+  | 'capacity'
+  | 'maxBundle'
+  | 'oddMethod'
+  | 'startSide'
+  | 'handedness'
+  | 'openingStep'
+  | 'closingStep'
+  | 'closingBundle'
+  | 'bundles'
+  | 'chart'
+  | 'palette'
+  | 'barWidth'
+  | 'barThickness'
+  | 'gap'
+  | 'diameter'
+  | 'kind'
+  | 'workingLength'
+  | 'columnPitch'
+  | 'rowPitch'
+  | 'perKnot'
+  | 'secondsPerKnot'
+  | 'units'
+  | 'figures';
+
+const FIELDS: Readonly<Record<FieldName, string>> = {
+  width: 'the width of the chart',
+  height: 'the height of the chart',
+  capacity: 'what the bar takes',
+  maxBundle: 'the most strings in a bundle',
+  oddMethod: 'the odd string',
+  startSide: 'the side where row 1 begins',
+  handedness: 'your hand',
+  openingStep: 'the rows from one string let out to the next',
+  closingStep: 'the rows from one string taken in to the next',
+  closingBundle: 'the bundles in the last row',
+  bundles: 'the size of a bundle',
+  chart: 'the chart',
+  palette: 'the number of colours',
+  barWidth: 'the width of the bar',
+  barThickness: 'the thickness of the bar',
+  gap: 'the gap between bar and ring',
+  diameter: 'the thickness of the cord',
+  kind: 'the kind of cord',
+  workingLength: 'the length of string on a card',
+  columnPitch: 'the width of one column',
+  rowPitch: 'the height of one row',
+  perKnot: 'the string in one knot',
+  secondsPerKnot: 'the time for one knot',
+  units: 'the units',
+  figures: 'the figures shown',
+};
+
+/** A field as it stands inside a sentence: 'the width of the chart'. */
+export const fieldName = (field: string | undefined): string =>
+  field === undefined ? 'this figure' : field in FIELDS ? FIELDS[field as FieldName] : `“${field}”`;
+
+/** Fields whose figure is a length in mm. */
+const LENGTHS: readonly string[] = [
+  'barWidth',
+  'barThickness',
+  'gap',
+  'diameter',
+  'workingLength',
+  'columnPitch',
+  'rowPitch',
+  'perKnot',
+] satisfies FieldName[];
+
+export const isLength = (field: string | undefined): boolean => field !== undefined && LENGTHS.includes(field);
+
+export type Choice = OddMethod | SideName | ThreadKind | 'metric' | 'inches' | 'example' | 'mine';
+
+const CHOICES: Readonly<Record<Choice, string>> = {
+  'lone-string': 'a lone string',
+  'carried-end': 'a carried end',
+  left: 'left',
+  right: 'right',
+  soft: 'soft thread that flattens',
+  firm: 'firm or waxed cord',
+  metric: 'centimetres',
+  inches: 'inches',
+  example: 'the example’s figures',
+  mine: 'your own figures',
+};
+
+/** A choice as it stands inside a sentence: 'a lone string'. */
+export const choiceWord = (choice: string): string => (choice in CHOICES ? CHOICES[choice as Choice] : choice);

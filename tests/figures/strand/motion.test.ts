@@ -1,0 +1,131 @@
+import { describe, expect, it } from 'vitest';
+import { type KnotName, knots, type Path, type Point, strandModel } from '../../../src/figures/strand/index.ts';
+import { movedBetween, nearest, step, type Watched, watch } from './clearance.ts';
+
+/** Knots that are tied, not mirror images of others, with the sizes of base they are watched on. */
+const tied = (Object.keys(knots) as KnotName[]).filter((knot) => !('mirrorOf' in knots[knot]));
+const sizesOf = (knot: KnotName): number[] => (knots[knot].bundled ? [1, 8] : [1]);
+
+function expectClear(seen: Watched): void {
+  expect(`${seen.gap >= 0.8 ? 'clear' : seen.where}`).toBe('clear');
+  for (const [id, longest] of Object.entries(seen.longest)) expect(longest / (seen.shortest[id] ?? 0)).toBeLessThan(1.01);
+}
+
+describe('tying, watched so often that nothing moves more than 0.2 d between two looks', () => {
+  for (const knot of tied)
+    for (const strands of sizesOf(knot))
+      it(`no cord comes nearer than 0.8 d to another or changes length by 1 %: ${knot} round ${strands}`, () => {
+        expectClear(watch(knot, { strands }));
+      });
+
+  it('the mirror image is clear in its own right', () => {
+    expectClear(watch('backward-forward', { strands: 2 }));
+    expectClear(watch('forward', { strands: 2, handedness: 'left' }));
+  });
+
+  it('the watch sees a cord that goes through another', () => {
+    const still = strandModel('forward', { moment: 0 });
+    const moved = still.strands.map((s) => (s.id === 'leading' ? { ...s, path: [[-7, 0, 0], [7, 0, 0.7]] as Path } : s));
+    expect(nearest({ strands: moved }, new Set(['leading'])).gap).toBeLessThan(0.5);
+    expect(nearest(still, new Set(['leading'])).gap).toBeGreaterThan(0.8);
+  });
+
+  it('the watch sees a cord that touches its own far part, and lets a bend be a bend', () => {
+    const strand = strandModel('forward').strands[0];
+    if (!strand) throw new Error('no strand');
+    const hairpin: Path = [[0, 0, 0], [5, 0, 0], [6, 0.3, 0], [5, 0.6, 0], [0, 0.6, 0]];
+    expect(nearest({ strands: [{ ...strand, path: hairpin }] }, new Set(['leading'])).gap).toBeLessThan(0.61);
+    const bend: Path = [[0, 0, 0], [1, 0, 0], [1, 0.9, 0]];
+    expect(nearest({ strands: [{ ...strand, path: bend }] }, new Set(['leading'])).gap).toBeGreaterThan(0.8);
+  });
+});
+
+describe('moments', () => {
+  it('run from rest to drawn up in the order of the tying', () => {
+    for (const knot of tied) {
+      const { stops } = strandModel(knot);
+      expect(stops.map(({ t }) => t)).toEqual(stops.map(({ t }) => t).sort((a, b) => a - b));
+      expect(stops[0]?.t).toBe(0);
+      expect(stops.at(-1)?.t).toBe(1);
+    }
+  });
+
+  it('have the four stopping points in every row knot', () => {
+    for (const knot of ['forward', 'backward', 'forward-backward', 'backward-forward'] as const) {
+      const names = strandModel(knot).stops.map(({ name }) => name);
+      for (const name of ['laid-over', 'passed-behind', 'brought-through', 'drawn-up'] as const) expect(names).toContain(name);
+    }
+  });
+
+  it('outside 0 to 1 are the nearest of these, and no number is drawn up', () => {
+    const end = strandModel('forward');
+    for (const moment of [1, 7, Number.NaN]) expect(strandModel('forward', { moment })).toEqual(end);
+    expect(strandModel('forward', { moment: -3 })).toEqual(strandModel('forward', { moment: 0 }));
+  });
+
+  it('give the same figure each time', () => {
+    expect(strandModel('forward', { moment: 0.91, strands: 3 })).toEqual(strandModel('forward', { moment: 0.91, strands: 3 }));
+  });
+
+  it('let the free end leave the picture at the same place from brought through to drawn up', () => {
+    for (const knot of ['forward', 'forward-backward', 'forward-half-hitch'] as const)
+      for (const strands of [1, 6]) {
+        const last = strandModel(knot, { strands }).stops.at(-2);
+        const places = [0, 0.2, 0.5, 0.8, 1].map((part) => {
+          const t = (last?.t ?? 0) + part * (1 - (last?.t ?? 0));
+          return whereItLeaves(strandModel(knot, { strands, moment: t }));
+        });
+        for (const place of places) expect(step(place, places[0] as Point)).toBeLessThan(0.05);
+      }
+  });
+});
+
+function whereItLeaves({ strands, frame }: ReturnType<typeof strandModel>): Point {
+  const path = strands.find(({ id }) => id === 'leading')?.path ?? [];
+  for (let i = path.length - 1; i > 0; i--) {
+    const [a, b] = [path[i - 1] as Point, path[i] as Point];
+    for (const side of [frame.left, frame.right])
+      if ((a[0] - side) * (b[0] - side) <= 0 && a[0] !== b[0]) {
+        const t = (side - a[0]) / (b[0] - a[0]);
+        return [side, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];
+      }
+  }
+  return [0, 0, 0];
+}
+
+describe('every string', () => {
+  it('is one unbroken line: no step longer than 1 d where it bends', () => {
+    for (const knot of tied)
+      for (const moment of [0, 0.3, 0.6, 1])
+        for (const { path } of strandModel(knot, { strands: 4, moment }).strands) {
+          expect(path.length).toBeGreaterThan(1);
+          for (const p of path) expect(p.every(Number.isFinite)).toBe(true);
+          for (let i = 2; i < path.length; i++) {
+            const [a, b, c] = [path[i - 2] as Point, path[i - 1] as Point, path[i] as Point];
+            const bends = step(a, b) + step(b, c) - step(a, c) > 0.02;
+            if (bends) expect(Math.min(step(a, b), step(b, c))).toBeLessThan(1);
+          }
+        }
+  });
+
+  it('of a bundle stays where it is, 1 d from its neighbour, while the leading string moves', () => {
+    for (const strands of [2, 3, 5, 8]) {
+      const [early, late] = [0.2, 1].map((moment) => strandModel('forward', { strands, moment }));
+      const bases = late?.strands.filter(({ role }) => role === 'base') ?? [];
+      expect(bases).toHaveLength(strands);
+      for (const base of bases) expect(early?.strands.find(({ id }) => id === base.id)?.path).toEqual(base.path);
+      for (let i = 1; i < bases.length; i++)
+        expect(step(bases[i - 1]?.path[0] as Point, bases[i]?.path[0] as Point)).toBeCloseTo(1);
+    }
+  });
+
+  it('moves smoothly: no jump at any stopping point', () => {
+    for (const knot of tied)
+      for (const { t } of strandModel(knot).stops) {
+        const before = strandModel(knot, { moment: t - 1e-6 });
+        const after = strandModel(knot, { moment: t + 1e-6 });
+        for (const [i, { path }] of before.strands.entries())
+          expect(movedBetween(path, after.strands[i]?.path ?? [])).toBeLessThan(0.2);
+      }
+  });
+});
