@@ -9,68 +9,54 @@ export interface BarPlan {
   readonly startSide: SideName;
 }
 
-/** What hangs beside the bar on one side. */
-export interface Beside {
+/** Strings that hang in one place, on the bar or on one side of it. */
+export interface Hanging {
   readonly strings: number;
   readonly folds: number;
-  /** 1 for a string without a partner, which no fold can give. */
+  /** 1 for a string that is no part of a fold: the lone string on the bar, a string without a partner beside it. */
   readonly over: number;
-  /** Of the strings, those that gave up a place of the bar. */
+  /** Of a side's strings, those that gave up a place of the bar. */
   readonly borrowed: number;
   /** 1 where a carried end rides along, outside all columns. */
   readonly carried: number;
 }
 
-/** Who hangs where at one stage of the sum. Slots count strands from 0 at the left, on the bar or beside it. */
+/** Who hangs where at one stage of the sum. */
 export interface BarPlaces {
-  readonly onBar: number;
-  /** 1 for a lone string, whose slot is `loneSlot`. */
-  readonly lone: number;
-  readonly loneSlot: number;
-  readonly left: Beside;
-  readonly right: Beside;
+  readonly left: Hanging;
+  readonly bar: Hanging;
+  readonly right: Hanging;
   /** Strands that find no place on the bar. */
   readonly spare: number;
   /** Places of the bar that stay empty though nothing was borrowed from them. */
   readonly empty: number;
-  /** The slot over which the bar begins. */
-  readonly first: number;
-  readonly strands: number;
 }
 
+const hanging = (strings: number, borrowed = 0, carried = 0): Hanging => ({
+  strings,
+  folds: strings >> 1,
+  over: strings % 2,
+  borrowed,
+  carried,
+});
+
 /** Shares the strings of a fit for one stage (craft, section 3). */
-export function barPlaces({ fit, startSide }: BarPlan, stage: BarStage): BarPlaces {
+export function barPlaces({ fit }: BarPlan, stage: BarStage): BarPlaces {
   const { width, capacity, borrowed, carrySide } = fit;
   const places = Math.min(capacity, width) - fit.idle;
   const half = (fit.left.strands + fit.right.strands - borrowed) / 2;
-  const fitted = stage === 'fitted';
-  const beside = (side: SideName): Beside => {
-    const strings = fitted ? fit[side].strands : half;
-    return {
-      strings,
-      folds: strings >> 1,
-      over: strings % 2,
-      borrowed: fitted ? Math.min(borrowed, Math.max(0, strings - half)) : 0,
-      carried: carrySide === side ? 1 : 0,
-    };
+  const side = (name: SideName): Hanging => {
+    const { strands } = fit[name];
+    const carried = carrySide === name ? 1 : 0;
+    return stage === 'fitted'
+      ? hanging(strands, Math.min(borrowed, Math.max(0, strands - half)), carried)
+      : hanging(half, 0, carried);
   };
-  const left = beside('left');
-  const right = beside('right');
-  const onBar = fitted ? fit.onBar : places;
-  const empty = capacity - places;
-  const endsLeft = startSide === 'right';
-  // An idle place lies where row 1 ends; places that nobody needs lie at both ends of the bar.
-  const emptyLeft = width < capacity ? (empty + (endsLeft ? 1 : 0)) >> 1 : endsLeft ? empty : 0;
-  const lone = onBar % 2;
   return {
-    onBar,
-    lone,
-    loneSlot: lone ? (endsLeft ? left.strings : left.strings + onBar - 1) : -1,
-    left,
-    right,
+    left: side('left'),
+    bar: hanging(stage === 'fitted' ? fit.onBar : places),
+    right: side('right'),
     spare: 2 * half,
-    empty,
-    first: left.strings - left.borrowed - emptyLeft,
-    strands: left.strings + onBar + right.strings,
+    empty: capacity - places,
   };
 }

@@ -1,7 +1,7 @@
-import { type BarPlaces, type BarPlan, type BarStage, type Beside, barPlaces } from './bar-places.ts';
+import { type BarPlan, type BarStage, barPlaces } from './bar-places.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
-import { type Cut, numbered, saved, slots } from './slots.ts';
+import { numbered } from './numbered.ts';
 
 export interface BarOptions {
   /** The answer when left out. */
@@ -31,76 +31,21 @@ export type BarKey =
   | 'label-carried';
 
 type Part = Shape<BarKey>;
-/** −1 for the left side, 1 for the right one. */
-type Sign = -1 | 1;
 
 /** The widest pitch of two places: wide enough to see a lark's head, narrow enough for a keyring. */
 const WIDEST = 30;
-/** Strands drawn before the middle of the bar is cut out. */
-const MOST = 66;
+/** Empty places drawn at most where the bar is longer than the piece needs. */
+const MOST_EMPTY = 12;
 /** Heights from the top: of the ring's crown, the bar and the ledger of columns. */
 const CROWN = 29;
 const BAR = 116;
 const LEDGER = 222;
-/** Thickness of the ring's wire. */
+/** Thickness of the ring's wire, and how far the ring rises between the bar's end and its own side. */
 const WIRE = 7;
-/** How far the ring rises between the bar's end and its own side. */
 const RISE = 26;
 
-/** What is left out of a long bar: empty places past the sixth, and the middle of many strings. */
-function cutsOf({ onBar, left, right, first, loneSlot }: BarPlaces, barEnd: number): Cut[] {
-  const start = left.strings;
-  const end = start + onBar;
-  const keep = Math.max(8, ((MOST - start - right.strings) >> 2) * 2);
-  // A fold is never cut through.
-  const from = start + keep + (loneSlot === start ? 1 : 0);
-  const all: Cut[] = [
-    [first + 2, start - 2],
-    [from, from + ((end - keep - from) >> 1) * 2],
-    [end + 2, barEnd - 2],
-  ];
-  return all.filter(([a, b]) => b - a > 3);
-}
-
+/** A string's way down from where it hangs to its column. */
 const down = (x: number, y: number, to: number): string => d`C${x} ${y + 42} ${to} ${LEDGER - 70} ${to} ${LEDGER}`;
-
-/** The strings of one side: each fold lies over the ring, one leg behind the wire and one before it. */
-function foldsBeside(
-  sign: Sign,
-  { strings, over, borrowed }: Beside,
-  hook: (strand: number) => readonly [x: number, y: number],
-  column: (strand: number) => number,
-  weight: number,
-): { behind: Part[]; before: Part[] } {
-  const name = sign < 0 ? 'left' : 'right';
-  const lift = WIRE / 2 + weight * 0.2;
-  let [legs, lent, folds, missing, single] = ['', '', '', '', ''];
-  for (let j = over; j < strings; j += 2) {
-    const [x, y] = hook(j);
-    const [outX, outY] = hook(j + 1);
-    const leg = d`M${x} ${y}` + down(x, y, column(j));
-    if (j < borrowed) lent += leg;
-    else legs += leg;
-    folds +=
-      d`M${x} ${y - lift}C${x} ${y - lift - weight} ${outX} ${outY - lift - weight} ${outX} ${outY - lift}` +
-      down(outX, outY - lift, column(j + 1));
-  }
-  if (over) {
-    const [x, y] = hook(0);
-    const inner = x - sign * weight * 1.5;
-    missing = d`M${x} ${y - 9}C${x} ${y - 24} ${inner} ${y - 24} ${inner} ${y - 6}V${y + 42}`;
-    single = d`M${x} ${y - lift}` + down(x, y - lift, column(0));
-  }
-  return {
-    behind: [cord(weight, legs, `legs ${name}`), cord(weight, lent, `must lent ${name}`)],
-    // Missing is where its partner would hang, if there were one.
-    before: [
-      cord(weight, folds, `folds ${name}`),
-      path('missing', missing),
-      cord(weight, single, `must single ${name}`),
-    ],
-  };
-}
 
 /** A lark's head and the two turns of a lone string, each to be used at its places. */
 function heads(weight: number, leg: number): Part {
@@ -108,73 +53,141 @@ function heads(weight: number, leg: number): Part {
   const low = BAR + WIRE / 2 + 1 + weight * 0.1;
   const side = leg + weight * 0.42;
   const turn = weight * 0.42;
-  const band = d`M${-side} ${low}Q${-leg} ${low + weight * 0.8} 0 ${low + weight * 0.8}T${side} ${low}`;
-  const turns = [turn, -turn].map((x) => d`M${x + 1.5} ${top}L${x - 1.5} ${low + weight * 0.3}`).join('');
-  const symbol = (id: string, legs: string, head: Part): Part => ({
-    tag: 'g',
-    id,
-    shapes: [cord(weight, legs), head],
-  });
+  const symbol = (id: string, legs: string, head: Part): Part => ({ tag: 'g', id, shapes: [cord(weight, legs), head] });
   return {
     tag: 'defs',
     shapes: [
-      symbol('fold', d`M${-leg} ${top}V${LEDGER}M${leg} ${top}V${LEDGER}`, cord(weight * 0.9, band, 'across')),
-      symbol('lone', d`M${-turn} ${BAR}V${LEDGER}`, cord(weight * 0.85, turns)),
+      symbol(
+        'fold',
+        d`M${-leg} ${top}V${LEDGER}M${leg} ${top}V${LEDGER}`,
+        cord(
+          weight * 0.9,
+          d`M${-side} ${low}Q${-leg} ${low + weight * 0.8} 0 ${low + weight * 0.8}T${side} ${low}`,
+          'across',
+        ),
+      ),
+      symbol(
+        'lone',
+        d`M${-turn} ${BAR}V${LEDGER}`,
+        cord(
+          weight * 0.85,
+          d`M${turn + 1.5} ${top}L${turn - 1.5} ${low + 2}M${1.5 - turn} ${top}L${-1.5 - turn} ${low + 2}`,
+        ),
+      ),
     ],
   };
 }
 
 function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions = {}): Drawing<BarKey> {
-  const { fit } = plan;
-  const { capacity } = fit;
-  const at = barPlaces(plan, stage);
-  const { left, right, onBar, first, strands, lone, loneSlot, empty, spare } = at;
-  const start = left.strings;
-  const end = start + onBar;
-  const barEnd = first + capacity;
+  const { fit, startSide } = plan;
+  const { left, bar: onBar, right, spare, empty } = barPlaces(plan, stage);
   const open = stage === 'capacity';
-  const sides = [
-    { sign: -1, part: left },
-    { sign: 1, part: right },
-  ] as const;
+  const endsLeft = startSide === 'right' ? 1 : 0;
+  const drawnEmpty = Math.min(MOST_EMPTY, empty);
+  // Slots count strands from 0 at the left. A place that stays idle lies where row 1 ends; places that nobody needs lie
+  // at both ends of the bar.
+  const start = left.strings;
+  const end = start + onBar.strings;
+  const strands = end + right.strings;
+  const first = start - left.borrowed - (fit.idle ? endsLeft : (drawnEmpty + endsLeft) >> 1);
+  const barEnd = first + left.borrowed + onBar.strings + right.borrowed + drawnEmpty;
 
   // One scale for all stages, so that they can stand side by side.
-  const cuts = cutsOf(at, barEnd);
   const low = Math.min(0, first);
-  const high = Math.max(strands, barEnd);
+  const units = Math.max(strands, barEnd) - low;
   const most = Math.max(fit.left.strands, fit.right.strands);
-  const pitch = Math.min(
-    WIDEST,
-    (across - 20) / (high - low - saved(cuts, low, high)),
-    (across - 66) / (capacity - saved(cuts, first, barEnd) + most),
-  );
-  const { edge, mid, shown, tears } = slots(low, high, cuts, pitch, across);
+  const pitch = Math.min(WIDEST, (across - 20) / units, (across - 66) / (barEnd - first + most));
+  const edge = (slot: number): number => (across - units * pitch) / 2 + (slot - low) * pitch;
+  const mid = (slot: number): number => edge(slot + 0.5);
   const weight = Math.min(9, pitch * 0.62);
   const apart = Math.min(8, pitch * 0.5);
   const reach = Math.max(20, most * apart + 12);
-  const middle = (edge(first) + edge(barEnd)) / 2;
+  const middle = edge((first + barEnd) / 2);
+  const centre = edge((start + end) / 2);
+  const y = LEDGER + 34;
+  const wanted = numbered(fit.width, pitch);
 
+  let ring = '';
+  let height = y + 46;
   const behind: Part[] = [];
   const before: Part[] = [];
-  let ring = '';
-  for (const { sign, part } of sides) {
-    const from = edge(sign < 0 ? first : barEnd);
-    const out = from + sign * reach;
-    ring += d`M${from} ${BAR}C${from + sign * reach * 0.55} ${BAR} ${out} ${BAR - RISE * 0.45} ${out} ${BAR - RISE}C${out} ${BAR - RISE - 36} ${middle + (out - middle) * 0.6} ${CROWN} ${middle} ${CROWN}`;
-    if (open) continue;
-    const folds = foldsBeside(
-      sign,
-      part,
-      (strand) => {
-        const along = 8 + (strand + 0.5) * apart;
-        return [from + sign * along, BAR - RISE * (1 - Math.sqrt(1 - (along / reach) ** 2))];
-      },
-      (strand) => mid(sign < 0 ? start - 1 - strand : end + strand),
-      weight,
+  const below: Part[] = [];
+  for (const [sign, from, to, part] of [
+    [-1, 0, start, left],
+    [0, start, end, onBar],
+    [1, end, strands, right],
+  ] as const) {
+    const { strings, folds, over, borrowed, carried } = part;
+    if (sign) {
+      const x = edge(sign < 0 ? first : barEnd);
+      const out = x + sign * reach;
+      ring += d`M${x} ${BAR}C${x + sign * reach * 0.55} ${BAR} ${out} ${BAR - RISE * 0.45} ${out} ${BAR - RISE}C${out} ${BAR - RISE - 36} ${middle + (out - middle) * 0.6} ${CROWN} ${middle} ${CROWN}`;
+      if (!open) {
+        // Beside the bar each fold lies over the ring, one leg behind the wire and one before it.
+        const lift = WIRE / 2 + weight * 0.2;
+        const hook = (strand: number): [x: number, y: number, to: number] => {
+          const along = 8 + (strand + 0.5) * apart;
+          const height = BAR - RISE * (1 - Math.sqrt(1 - (along / reach) ** 2));
+          return [x + sign * along, height, mid(sign < 0 ? start - 1 - strand : end + strand)];
+        };
+        const lines = ['', '', '', '', ''];
+        for (let strand = over; strand < strings; strand += 2) {
+          const [inX, inY, column] = hook(strand);
+          const [outX, outY, outColumn] = hook(strand + 1);
+          lines[strand < borrowed ? 1 : 0] += d`M${inX} ${inY}` + down(inX, inY, column);
+          lines[2] +=
+            d`M${inX} ${inY - lift}C${inX} ${inY - lift - weight} ${outX} ${outY - lift - weight} ${outX} ${outY - lift}` +
+            down(outX, outY - lift, outColumn);
+        }
+        if (over) {
+          const [ownX, ownY, column] = hook(0);
+          const inner = ownX - sign * weight * 1.5;
+          // Where its partner would hang, if there were one.
+          lines[3] = d`M${ownX} ${ownY - 9}C${ownX} ${ownY - 24} ${inner} ${ownY - 24} ${inner} ${ownY - 6}V${ownY + 42}`;
+          lines[4] = d`M${ownX} ${ownY - lift}` + down(ownX, ownY - lift, column);
+        }
+        const [legs = '', lent = '', loops = '', missing = '', single = ''] = lines;
+        behind.push(cord(weight, legs, 'legs'), cord(weight, lent, 'must lent'));
+        before.push(cord(weight, loops, 'folds'), path('missing', missing), cord(weight, single, 'must single'));
+      }
+    }
+    if (!strings) continue;
+
+    // The ledger: one numbered cell for each column, and what this part of it comes to.
+    const aside = open && sign;
+    const begin = from + (sign < 0 ? carried : 0);
+    const columns = strings - carried;
+    let cells = d`M${edge(begin)} ${LEDGER}h${columns * pitch}v11h${-columns * pitch}z`;
+    for (let cell = 0; cell < columns; cell += 1) {
+      const column = begin + cell + 1 - left.carried;
+      // Below two units lines would only make grey.
+      if (cell && pitch > 2) cells += d`M${edge(begin + cell)} ${LEDGER}v11`;
+      if (wanted(column)) below.push(text(mid(begin + cell), LEDGER + 25, `${column}`, 'quiet'));
+    }
+    below.push(
+      path(aside ? 'cell open' : sign ? 'cell side' : 'cell', cells),
+      path(aside ? 'bracket given' : 'bracket', d`M${edge(from) + 2} ${y}v4H${edge(to) - 2}v-4`),
     );
-    behind.push(...folds.behind);
-    before.push(...folds.before);
+    const own = edge((from + to) / 2);
+    if (aside) {
+      below.push(path('bracket given', d`M${own} ${y + 4}V${y + 51}H${centre + sign * 34}`));
+      continue;
+    }
+    // Names of narrow parts step aside rather than run together.
+    const x = sign ? Math.max(45, Math.min(across - 45, sign * Math.max(sign * own, sign * centre + 84))) : own;
+    below.push(
+      text(x, y + 20, sign ? step('label-strings', { strings }) : step('label-on-bar', { onBar: strings }), 'strong'),
+      text(x, y + 37, step('label-folds', { folds, over }), sign && over ? 'must' : ''),
+    );
+    if (!carried) continue;
+    below.push(text(x, y + 53, step('label-carried'), 'quiet'));
+    height = y + 62;
   }
+  if (open && spare) {
+    below.push(text(centre, y + 55, step('label-spare', { spare }), 'must strong'));
+    height = y + 64;
+  }
+
   const shapes: Part[] = [
     twist(weight),
     ...behind,
@@ -184,104 +197,43 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
     ...before,
     heads(weight, pitch * 0.45),
   ];
-  const hang = (is: string, x: number) => shapes.push({ tag: 'use', is, href: is, x });
-  for (let slot = start + (loneSlot === start ? 1 : 0); slot + 1 < end; slot += 2) if (shown(slot)) hang('fold', edge(slot + 1));
-  if (lone) hang('lone', mid(loneSlot));
+  const hang = (href: string, x: number) => shapes.push({ tag: 'use', href, x });
+  // The lone string hangs where row 1 ends.
+  const lone = onBar.over;
+  for (let slot = start + lone * endsLeft; slot + 1 < end; slot += 2) hang('fold', edge(slot + 1));
+  if (lone) hang('lone', mid(endsLeft ? start : end - 1));
 
   // Places of the bar without a string, and what they are called.
   const size = weight * 0.95;
-  const name = (y: number, says: Part, places: readonly number[], is = ''): void => {
-    for (const x of places) {
-      const aside = Math.abs(x - middle) > 37;
+  const name = (y: number, key: BarKey, values: Values, given: boolean, led: boolean): void => {
+    for (let slot = first; slot < barEnd; slot += 1) {
+      if ((slot >= start && slot < end) || given !== (slot >= start - left.borrowed && slot < end + right.borrowed))
+        continue;
+      const x = mid(slot);
+      const off = x - middle;
+      const hold = Math.sign(off) * Math.min(37, Math.abs(off));
+      const top = BAR - size * 1.25;
+      const is = given ? 'given' : '';
       shapes.push(
-        path(`leader ${is}`, d`M${x} ${BAR - size * 1.25 - 4}V${aside ? y - 4 : y + 5}H${aside ? middle + Math.sign(x - middle) * 37 : x}`),
+        { tag: 'rect', is: `place ${is}`, x: x - size / 2, y: top, width: size, height: size * 2.5, rx: size / 2 },
+        path(`leader ${is}`, led ? d`M${x} ${top - 4}V${hold === off ? y + 5 : y - 4}H${middle + hold}` : ''),
       );
     }
-    shapes.push(says);
+    shapes.push(text(middle, y, step(key, values), given ? 'must' : ''));
   };
-  const lent: number[] = [];
-  const idle: number[] = [];
-  for (let slot = first; slot < barEnd; slot += 1) {
-    if ((slot >= start && slot < end) || !shown(slot)) continue;
-    const given = slot >= start - left.borrowed && slot < end + right.borrowed;
-    (given ? lent : idle).push(mid(slot));
-    shapes.push({
-      tag: 'rect',
-      is: given ? 'place given' : 'place',
-      x: mid(slot) - size / 2,
-      y: BAR - size * 1.25,
-      width: size,
-      height: size * 2.5,
-      rx: size / 2,
-    });
-  }
   const borrowed = left.borrowed + right.borrowed;
-  shapes.push(text(middle, 53, step('label-bar-takes', { capacity }), 'strong'));
-  if (empty) name(71, text(middle, 71, step('label-empty', { empty, idle: fit.idle })), empty > 1 ? [] : idle);
-  if (borrowed) name(88, text(middle, 88, step('label-borrowed', { borrowed }), 'must'), lent, 'given');
-
-  // The ledger: one numbered cell for each column, and what each part of it comes to.
-  const wanted = numbered(fit.width, pitch);
-  const y = LEDGER + 34;
-  const centre = (edge(start) + edge(end)) / 2;
-  let height = y + 46;
-  for (const [sign, from, to, part] of [
-    [-1, 0, start, left],
-    [0, start, end, { strings: onBar, folds: onBar >> 1, over: lone, carried: 0 }],
-    [1, end, strands, right],
-  ] as const) {
-    const { strings, folds, over, carried } = part;
-    if (!strings) continue;
-    const aside = open && sign;
-    let cells = '';
-    for (let slot = from; slot < to; slot += 1) {
-      const column = slot + 1 - left.carried;
-      if (!shown(slot) || column < 1 || column > fit.width) continue;
-      cells += d`M${edge(slot)} ${LEDGER}h${pitch}v11h${-pitch}z`;
-      if (wanted(column)) shapes.push(text(mid(slot), LEDGER + 25, `${column}`, 'quiet'));
-    }
-    const own = (edge(from) + edge(to)) / 2;
-    shapes.push(
-      path(aside ? 'cell open' : sign ? 'cell side' : 'cell', cells),
-      path(aside ? 'bracket given' : 'bracket', d`M${edge(from) + 2} ${y}v4H${edge(to) - 2}v-4`),
-    );
-    if (aside) {
-      shapes.push(path('bracket given', d`M${own} ${y + 4}V${y + 51}H${centre + sign * 34}`));
-      continue;
-    }
-    // Names of narrow parts step aside rather than run together.
-    const far = centre + sign * 84;
-    const x = sign ? Math.max(42, Math.min(across - 42, sign * Math.max(sign * own, sign * far))) : own;
-    shapes.push(
-      text(x, y + 20, sign ? step('label-strings', { strings }) : step('label-on-bar', { onBar }), 'strong'),
-      text(x, y + 37, step('label-folds', { folds, over }), sign && over ? 'must' : ''),
-    );
-    if (!carried) continue;
-    shapes.push(text(x, y + 53, step('label-carried'), 'quiet'));
-    height = y + 62;
-  }
-  if (open && spare) {
-    shapes.push(text(centre, y + 55, step('label-spare', { spare }), 'must strong'));
-    height = y + 64;
-  }
-  for (const x of tears) {
-    let waves = '';
-    for (const dx of [-3, 3])
-      for (const top of [BAR - 10, LEDGER - 4])
-        if (top < BAR || (x > edge(0) && x < edge(strands))) waves += d`M${x + dx} ${top}q4 5 0 10t0 10`;
-    shapes.push(path('tear', waves));
-  }
-  return { width: across, height, shapes };
+  shapes.push(text(middle, 53, step('label-bar-takes', { capacity: fit.capacity }), 'strong'));
+  if (empty) name(71, 'label-empty', { empty, idle: fit.idle }, false, empty === 1);
+  if (borrowed) name(88, 'label-borrowed', { borrowed }, true, true);
+  return { width: across, height, shapes: [...shapes, ...below] };
 }
 
 function describe(plan: BarPlan, { stage = 'fitted' }: BarOptions = {}) {
   const { width, capacity, idle, carrySide } = plan.fit;
-  const { left, right, onBar, lone, empty, spare } = barPlaces(plan, stage);
+  const { left, bar: onBar, right, empty, spare } = barPlaces(plan, stage);
   const steps = [step<BarKey>(`bar-${stage}`, { width, capacity })];
-  const say = (key: BarKey, values: Values): void => {
-    steps.push(step(key, values));
-  };
-  say('bar-on-bar', { onBar, folds: onBar >> 1, lone });
+  const say = (key: BarKey, values: Values) => steps.push(step(key, values));
+  say('bar-on-bar', { onBar: onBar.strings, folds: onBar.folds, lone: onBar.over });
   if (empty) say('bar-empty', { empty, idle });
   if (!spare) say('bar-no-spare', { width });
   else if (stage === 'capacity') say('bar-spare', { spare, width });

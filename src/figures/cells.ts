@@ -38,15 +38,15 @@ export function mergedCells(
 }
 
 /**
- * The cells of rows `from` to `to` of a chart, in their colours, each colour with its mark where cells are large enough;
- * the ground has none. `inside` tells which cells belong to the picture (columns and rows from 0).
+ * The cells of rows `from` to `to` of a chart, in their colours; with `marks`, each colour has its mark where cells are large
+ * enough, but the ground has none. `inside` tells which cells belong to the picture (columns and rows from 0).
  */
 export function chartCells<Key extends string>(
   chart: Chart,
   [x, y]: readonly [number, number],
   size: number,
-  from: number,
-  to: number,
+  [from, to]: readonly [number, number],
+  marks: boolean,
   inside: (column: number, row: number) => boolean = () => true,
 ): Shape<Key> {
   const { width, palette, cells } = chart;
@@ -63,7 +63,7 @@ export function chartCells<Key extends string>(
   for (const [index, data] of merged) {
     const colour = palette[index]?.colour ?? 'none';
     shapes.push({ tag: 'path', d: data, fill: colour });
-    if (index === ground || size < MARKED) continue;
+    if (!marks || index === ground || size < MARKED) continue;
     shapes.push(
       {
         tag: 'pattern',
@@ -71,7 +71,9 @@ export function chartCells<Key extends string>(
         width: 1,
         height: 1,
         patternUnits: 'userSpaceOnUse',
-        shapes: [{ tag: 'path', is: isDark(colour) ? 'mark on-dark' : 'mark', d: markOf(index), transform: 'scale(.1)' }],
+        shapes: [
+          { tag: 'path', is: isDark(colour) ? 'mark on-dark' : 'mark', d: markOf(index), transform: 'scale(.1)' },
+        ],
       },
       { tag: 'path', d: data, paint: `mark-${index}` },
     );

@@ -2,9 +2,11 @@ import type { Chart } from '../solver/chart.ts';
 import type { Fit, RowPlan, SideName } from '../solver/piece.ts';
 import { chartCells } from './cells.ts';
 import { cord } from './cord.ts';
-import { ACROSS, d, type Drawing, type Figure, path, type Shape, step, type Values } from './drawing.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, type Values } from './drawing.ts';
 
 export interface ChartOptions {
+  /** Marks in place of knots, for a picture that is to be read in black and white. */
+  readonly marks?: boolean | undefined;
   readonly across?: number | undefined;
 }
 
@@ -24,7 +26,7 @@ const MARGIN = 12;
 /** Knots are seen as such from this size of a cell. */
 const KNOTTED = 4;
 
-function draw(plan: ChartPlan, { across = ACROSS }: ChartOptions = {}): Drawing<ChartKey> {
+function draw(plan: ChartPlan, { across = ACROSS, marks = false }: ChartOptions = {}): Drawing<ChartKey> {
   const { chart, fit, rows, startSide = 'left' } = plan;
   const width = fit?.width ?? chart?.width ?? 1;
   const height = rows?.length ?? chart?.height ?? 1;
@@ -39,7 +41,10 @@ function draw(plan: ChartPlan, { across = ACROSS }: ChartOptions = {}): Drawing<
     const reach = Math.max(12, Math.min(34, Math.max(fit.left.columns, fit.right.columns) * size * 0.5 + 8));
     const arch = ends
       .map((end, index) => ({ end, out: end + (index ? reach : -reach) }))
-      .map(({ end, out }) => d`M${end} ${ring - 5}C${(end + out) / 2} ${ring - 5} ${out} ${ring - 14} ${out} ${ring - 24}C${out} ${ring - 44} ${middle + (out - middle) * 0.6} 14 ${middle} 14`);
+      .map(
+        ({ end, out }) =>
+          d`M${end} ${ring - 5}C${(end + out) / 2} ${ring - 5} ${out} ${ring - 14} ${out} ${ring - 24}C${out} ${ring - 44} ${middle + (out - middle) * 0.6} 14 ${middle} 14`,
+      );
     shapes.push(
       { tag: 'circle', is: 'key', cx: middle, cy: 9, r: 8 },
       cord(5, arch.join(''), 'metal'),
@@ -55,18 +60,17 @@ function draw(plan: ChartPlan, { across = ACROSS }: ChartOptions = {}): Drawing<
       up += d`H${x(lastColumn)}V${ring + (index + 1) * size}`;
     });
     const first = rows[0];
-    shape = d`M${x((first?.firstColumn ?? 1) - 1)} ${ring}${0}`.slice(0, -1) + up + down + 'z';
+    shape = d`M${x((first?.firstColumn ?? 1) - 1)} ${ring}` + up + down + 'z';
   }
   if (chart) {
     shapes.push(
-      chartCells(chart, [left, ring], size, 1, height, (column, row) => {
+      chartCells(chart, [left, ring], size, [1, height], marks, (column, row) => {
         const own = rows?.[row];
         return !own || (column >= own.firstColumn - 1 && column < own.lastColumn);
       }),
     );
   } else shapes.push(path('plain', shape));
-  if (size >= KNOTTED && rows) {
-    const [odd, even] = startSide === 'left' ? ['', ' lean'] : [' lean', ''];
+  if (size >= KNOTTED && rows && !marks) {
     shapes.push(
       {
         tag: 'pattern',
@@ -75,10 +79,14 @@ function draw(plan: ChartPlan, { across = ACROSS }: ChartOptions = {}): Drawing<
         height: 2 * size,
         patternUnits: 'userSpaceOnUse',
         patternTransform: `translate(${left.toFixed(2)} ${ring})`,
-        shapes: [0, 1].map((row) => {
-          const way = (row ? even : odd) ? -1 : 1;
-          const strokes = [0.3, 0.72].map((y) => d`M${size * (0.5 - 0.34 * way)} ${(row + y - 0.07) * size}L${size * (0.5 + 0.34 * way)} ${(row + y + 0.07) * size}`);
-          return path<ChartKey>('knotted', strokes.join(''));
+        shapes: [0, 1].flatMap((row) => {
+          const way = (row === 0) === (startSide === 'left') ? 1 : -1;
+          const stroke = (y: number): string =>
+            d`M${size * (0.5 - 0.34 * way)} ${(row + y - 0.08) * size}L${size * (0.5 + 0.34 * way)} ${(row + y + 0.08) * size}`;
+          return [
+            path<ChartKey>('knotted', stroke(0.44) + stroke(0.9)),
+            path<ChartKey>('knotted lit', stroke(0.2) + stroke(0.66)),
+          ];
         }),
       },
       { tag: 'path', d: shape, paint: 'knots' },
@@ -97,7 +105,13 @@ function describe({ chart, fit, rows }: ChartPlan) {
     steps.push(step(key, values));
   };
   if (!chart) say('chart-plain', {});
-  else say('chart-colours', { colours: chart.palette.filter(({ blank }) => !blank).map(({ name }) => name).join(', ') });
+  else
+    say('chart-colours', {
+      colours: chart.palette
+        .filter(({ blank }) => !blank)
+        .map(({ name }) => name)
+        .join(', '),
+    });
   return steps;
 }
 

@@ -1,11 +1,10 @@
 import type { RowPlan } from '../solver/piece.ts';
-import { ACROSS, type Figure, step, type Values } from './drawing.ts';
-import { drawStack, type StackPlan } from './stack.ts';
+import { type Figure, step, type Values } from './drawing.ts';
+import { drawStack, type StackOptions, type StackPlan } from './stack.ts';
 
-export interface ClosingOptions {
+export interface ClosingOptions extends StackOptions {
   /** How many rows, up to the last; from one before the first closing row when left out. */
   readonly rows?: number | undefined;
-  readonly across?: number | undefined;
 }
 
 export type ClosingKey = 'closing' | 'closing-row' | 'closing-none';
@@ -22,7 +21,7 @@ const rowsOf = ({ rows, outline }: StackPlan, { rows: wanted }: ClosingOptions):
 /** The last rows of a piece as a stack: bundles take strings in and the piece narrows. */
 export const closing: Figure<'closing', ClosingOptions, ClosingKey, StackPlan> = {
   name: 'closing',
-  draw: (plan, options = {}) => drawStack(plan, rowsOf(plan, options), options.across ?? ACROSS),
+  draw: (plan, options = {}) => drawStack(plan, rowsOf(plan, options), options),
   describe(plan, options = {}) {
     const rows = rowsOf(plan, options);
     const say = (key: ClosingKey, values: Values) => step(key, values);

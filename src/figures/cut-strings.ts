@@ -2,7 +2,7 @@ import type { Plan } from '../solver/plan.ts';
 import { cutList } from '../solver/thread/cut-list.ts';
 import type { Thread } from '../solver/thread/thread.ts';
 import { cord, twist } from './cord.ts';
-import { ACROSS, d, type Drawing, type Figure, path, type Shape, step, type Values } from './drawing.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, type Values } from './drawing.ts';
 
 /** Pieces of one kind, as `cutList` gives them; lengths in mm. */
 export interface CutPiece {
@@ -20,12 +20,7 @@ export interface CutStringsOptions {
   readonly across?: number | undefined;
 }
 
-export type CutStringsKey =
-  | 'cut-strings'
-  | 'cut-strings-piece'
-  | 'label-cut'
-  | 'label-cut-length'
-  | 'label-length';
+export type CutStringsKey = 'cut-strings' | 'cut-strings-piece' | 'label-cut' | 'label-cut-length' | 'label-length';
 
 export type CutStringsPlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
 
@@ -36,7 +31,10 @@ const HEAP = 60;
 const STEP = 7;
 const INCH = 25.4;
 
-function piecesOf({ fit, rows, outline, chart }: CutStringsPlan, { pieces, thread = PLAIN_THREAD }: CutStringsOptions): readonly CutPiece[] {
+function piecesOf(
+  { fit, rows, outline, chart }: CutStringsPlan,
+  { pieces, thread = PLAIN_THREAD }: CutStringsOptions,
+): readonly CutPiece[] {
   if (pieces) return pieces;
   const cut = cutList({ fit, rows, bundles: outline, chart, thread });
   return cut.ok ? cut.pieces : [];
@@ -46,7 +44,7 @@ function piecesOf({ fit, rows, outline, chart }: CutStringsPlan, { pieces, threa
 function scaleStep(longest: number, units: 'metric' | 'inches'): number {
   const unit = units === 'metric' ? 10 : INCH;
   const steps = units === 'metric' ? [5, 10, 20, 25, 50, 100, 200, 500] : [2, 4, 6, 12, 18, 36, 72, 180];
-  return unit * (steps.find((count) => (longest / unit / count) <= 5) ?? Math.ceil(longest / unit / 5));
+  return unit * (steps.find((count) => longest / unit / count <= 5) ?? Math.ceil(longest / unit / 5));
 }
 
 function draw(plan: CutStringsPlan, options: CutStringsOptions = {}): Drawing<CutStringsKey> {
@@ -59,10 +57,27 @@ function draw(plan: CutStringsPlan, options: CutStringsOptions = {}): Drawing<Cu
   for (const { place, count, length } of pieces) {
     const apart = Math.min(STEP, HEAP / count);
     const weight = Math.max(1.2, Math.min(5, apart * 0.74));
-    const [low, likely, high] = [length.low, length.likely, length.high].map((mm) => LEFT + mm * scale) as [number, number, number];
+    const [low, likely, high] = [length.low, length.likely, length.high].map((mm) => LEFT + mm * scale) as [
+      number,
+      number,
+      number,
+    ];
     shapes.push(
-      { tag: 'text', x: LEFT - 4, y: y + 12, say: step('label-cut', { place, count }), is: 'strong', 'text-anchor': 'start' },
-      { tag: 'text', x: across - 10, y: y + 12, say: step('label-cut-length', { mm: length.likely, units, source: length.source ?? '' }), 'text-anchor': 'end' },
+      {
+        tag: 'text',
+        x: LEFT - 4,
+        y: y + 12,
+        say: step('label-cut', { place, count }),
+        is: 'strong',
+        'text-anchor': 'start',
+      },
+      {
+        tag: 'text',
+        x: across - 10,
+        y: y + 12,
+        say: step('label-cut-length', { mm: length.likely, units, source: length.source ?? '' }),
+        'text-anchor': 'end',
+      },
     );
     y += 24;
     const deep = (count - 1) * apart;
@@ -80,7 +95,15 @@ function draw(plan: CutStringsPlan, options: CutStringsOptions = {}): Drawing<Cu
   for (let mm = 0; mm <= longest; mm += every) {
     marks += d`M${LEFT + mm * scale} ${y}v7`;
     const last = LEFT + mm * scale > across - 30;
-    if (mm) shapes.push({ tag: 'text', x: last ? across - 8 : LEFT + mm * scale, y: y + 21, say: step('label-length', { mm, units }), is: 'quiet', ...(last ? { 'text-anchor': 'end' } : {}) });
+    if (mm)
+      shapes.push({
+        tag: 'text',
+        x: last ? across - 8 : LEFT + mm * scale,
+        y: y + 21,
+        say: step('label-length', { mm, units }),
+        is: 'quiet',
+        ...(last ? { 'text-anchor': 'end' } : {}),
+      });
   }
   shapes.push(path('bracket', marks));
   return { width: across, height: y + 28, shapes };

@@ -99,4 +99,4 @@ export const text = <Key extends string>(x: number, y: number, say: string | Ste
 
 /** Path data with its figures to a tenth of a unit. */
 export const d = (parts: TemplateStringsArray, ...values: readonly number[]): string =>
-  parts.reduce((data, part, index) => data + +(values[index - 1] ?? 0).toFixed(1) + part);
+  parts.reduce((data, part, index) => data + Math.round((values[index - 1] ?? 0) * 10) / 10 + part);

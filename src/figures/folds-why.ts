@@ -1,6 +1,6 @@
 import type { Fit } from '../solver/piece.ts';
 import { cord, twist } from './cord.ts';
-import { ACROSS, d, type Drawing, type Figure, path, type Shape, step, text } from './drawing.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text } from './drawing.ts';
 
 export interface FoldsWhyOptions {
   readonly across?: number | undefined;
@@ -44,7 +44,12 @@ function sideOf(centre: number, strings: number, room: number): Shape<FoldsWhyKe
   const [own, missing] = [x(strings - 1), x(strings - 1) + pitch];
   return [
     cord(weight, folds, 'folds'),
-    path('missing', over ? d`M${own} ${RAIL - 10}C${own} ${RAIL - 26} ${missing} ${RAIL - 26} ${missing} ${RAIL - 8}V${FOOT - 6}` : ''),
+    path(
+      'missing',
+      over
+        ? d`M${own} ${RAIL - 10}C${own} ${RAIL - 26} ${missing} ${RAIL - 26} ${missing} ${RAIL - 8}V${FOOT - 6}`
+        : '',
+    ),
     cord(weight, over ? d`M${own} ${RAIL - 6}V${FOOT}` : '', 'must single'),
   ];
 }

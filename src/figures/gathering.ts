@@ -1,8 +1,9 @@
 import type { Plan } from '../solver/plan.ts';
 import { cord, twist } from './cord.ts';
-import { ACROSS, d, type Drawing, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
 import { knotStrokes } from './knots.ts';
-import { CUT, type Cut, numbered, saved, slots } from './slots.ts';
+import { numbered } from './numbered.ts';
+import { CUT, type Cut, saved, slots } from './slots.ts';
 
 export interface GatheringOptions {
   readonly across?: number | undefined;
@@ -30,7 +31,10 @@ const MEET = 246;
 const KNOT = 262;
 const FOOT = 326;
 
-function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): Drawing<GatheringKey> {
+function draw(
+  { fit, rows, finish, startSide }: GatheringPlan,
+  { across = ACROSS }: GatheringOptions = {},
+): Drawing<GatheringKey> {
   const last = rows.at(-1);
   const leftBundle = last?.leftBundle ?? 1;
   const rightBundle = last?.rightBundle ?? 1;
@@ -47,7 +51,10 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
       if (cut[1] - cut[0] > CUT) cuts.push(cut);
   }
   const wide = 1.8;
-  const pitch = Math.min(22, (across - 40) / (count - saved(cuts, 0, count) + 2 * (wide - 1)));
+  const pitch = Math.min(
+    22,
+    (across - 24 - 16 * String(perSide).length) / (count - saved(cuts, 0, count) + 2 * (wide - 1)),
+  );
   const { mid, shown, tears } = slots(0, count, cuts, pitch, across);
   const centre = across / 2;
   const weight = Math.min(7.5, pitch * 0.52);
@@ -56,15 +63,20 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
 
   const shapes: Shape<GatheringKey>[] = [twist(weight)];
   if (fit.width < 4) {
-    const strings = Array.from({ length: fit.width }, (_, index) => d`M${centre + (index - (fit.width - 1) / 2) * 20} 14C${centre + (index - (fit.width - 1) / 2) * 20} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 96V150`);
+    const strings = Array.from(
+      { length: fit.width },
+      (_, index) =>
+        d`M${centre + (index - (fit.width - 1) / 2) * 20} 14C${centre + (index - (fit.width - 1) / 2) * 20} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 96V150`,
+    );
     shapes.push(cord(8, strings.join(''), 'base'), cord(8, knotStrokes('forward', centre, 100, 18, 8), 'must square'));
     return { width: across, height: 160, shapes };
   }
 
   // Each single string ties its knot round the bundle it joins, the nearest first.
-  const deep = perSide > 1 ? Math.min(24, (LAST - FIRST) / (perSide - 1)) : 0;
+  const rank = (order: number): number => order - saved(cuts, 0, order + 1);
+  const deep = perSide > 1 ? Math.min(24, (LAST - FIRST) / (rank(perSide) - 1)) : 0;
   const half = Math.min(11, weight * 1.5);
-  const joint = (order: number): number => FIRST + (order - 1) * deep;
+  const joint = (order: number): number => FIRST + (rank(order) - 1) * deep;
   const bundle = (side: -1 | 1): number => (side < 0 ? x(0) : x(count - 1));
   const low = joint(Math.max(1, perSide)) + 14;
   for (const side of [-1, 1] as const) {
@@ -72,13 +84,18 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
     const at = bundle(side);
     const apart = Math.min(weight * 0.62, (pitch * wide) / strands);
     const to = centre + side * half * 0.6;
-    let core = ['', ''];
+    const core = ['', ''];
     for (let strand = 0; strand < strands; strand += 1) {
       const off = strand - (strands - 1) / 2;
       const tight = off * Math.min(apart * 0.7, (half * 1.1) / strands);
-      core[strand % 2] += d`M${at + off * apart} 14C${at + off * apart} ${ROW} ${at + tight} ${ROW} ${at + tight} ${FIRST}V${low}C${at + tight} ${low + 40} ${to + tight} ${MEET - 40} ${to + tight} ${MEET}V${FOOT - 8}`;
+      core[strand % 2] +=
+        d`M${at + off * apart} 14C${at + off * apart} ${ROW} ${at + tight} ${ROW} ${at + tight} ${FIRST}V${low}C${at + tight} ${low + 40} ${to + tight} ${MEET - 40} ${to + tight} ${MEET}V${FOOT - 8}`;
     }
-    shapes.push(...core.map((strings) => cord<GatheringKey>(Math.min(weight, apart * 1.5), strings, `bundle ${side < 0 ? 'left' : 'right'}`)));
+    shapes.push(
+      ...core.map((strings) =>
+        cord<GatheringKey>(Math.min(weight, apart * 1.5), strings, `bundle ${side < 0 ? 'left' : 'right'}`),
+      ),
+    );
   }
   // The two in the middle pass behind the bundles, so they are drawn first.
   const pass = (slot: number, side: -1 | 1): string => {
@@ -87,12 +104,23 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
   };
   const innerLeft = perSide + 1;
   const innerRight = count - 2 - perSide;
-  const behind = [cord<GatheringKey>(weight, pass(innerLeft, -1), 'must middle left'), cord<GatheringKey>(weight, pass(innerRight, 1), 'must middle right')];
+  const behind = [
+    cord<GatheringKey>(weight, pass(innerLeft, -1), 'must middle left'),
+    cord<GatheringKey>(weight, pass(innerRight, 1), 'must middle right'),
+  ];
   shapes.splice(1, 0, ...behind);
   if (middle === 3) {
     const side = startSide === 'left' ? -1 : 1;
     const to = centre + side * 2;
-    shapes.splice(1, 0, cord(weight, d`M${x(innerLeft + 1)} 14V${low}C${x(innerLeft + 1)} ${low + 40} ${to} ${MEET - 30} ${to} ${MEET}V${FOOT - 10}`, 'laid'));
+    shapes.splice(
+      1,
+      0,
+      cord(
+        weight,
+        d`M${x(innerLeft + 1)} 14V${low}C${x(innerLeft + 1)} ${low + 40} ${to} ${MEET - 30} ${to} ${MEET}V${FOOT - 10}`,
+        'laid',
+      ),
+    );
   }
   const wanted = numbered(perSide, deep, TEXT + 1);
   for (const side of [-1, 1] as const) {
@@ -103,11 +131,20 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
       if (!shown(slot)) continue;
       const y = joint(order);
       coming += d`M${x(slot)} 14V${Math.min(y - 4, ROW + 8)}C${x(slot)} ${y} ${(at + x(slot)) / 2} ${y - 2} ${at - side * half * 0.5} ${y}`;
-      knots += knotStrokes(side < 0 ? 'backward' : 'forward', at, y, half, Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)));
+      knots += knotStrokes(
+        side < 0 ? 'backward' : 'forward',
+        at,
+        y,
+        half,
+        Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)),
+      );
       if (wanted(order)) shapes.push(text(at + side * (half + 12), y + TEXT * 0.36, `${order}`, 'quiet'));
     }
     const name = side < 0 ? 'left' : 'right';
-    shapes.push(cord(weight, coming, `single ${name}`), cord(Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)), knots, `joined ${name}`));
+    shapes.push(
+      cord(weight, coming, `single ${name}`),
+      cord(Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)), knots, `joined ${name}`),
+    );
   }
 
   // The last row's knots, and the square knots round both bundles.
@@ -117,7 +154,14 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
       const way = run.columns[1] < run.columns[0] ? -1 : 1;
       for (let done = 0; done < run.count; done += 1) {
         const slot = run.columns[0] + done * way - last.firstColumn;
-        if (shown(slot)) strokes += knotStrokes(run.knot, x(slot), ROW, run.strands > 1 ? pitch * 0.95 : pitch / 2, Math.min(7, pitch * 0.46));
+        if (shown(slot))
+          strokes += knotStrokes(
+            run.knot,
+            x(slot),
+            ROW,
+            run.strands > 1 ? pitch * 0.95 : pitch / 2,
+            Math.min(7, pitch * 0.46),
+          );
       }
       shapes.push(cord(Math.min(7, pitch * 0.46), strokes, 'lead knot'));
     }
@@ -129,15 +173,32 @@ function draw({ fit, rows, finish, startSide }: GatheringPlan, { across = ACROSS
       const y = KNOT + (knot * 2 + (mirrored < 0 ? 1 : 0)) * tie * 1.5;
       const out = breadth + tie * 0.7;
       shapes.push(
-        cord(tie, d`M${centre - out * mirrored} ${y + tie * 0.9}Q${centre - (out + 5) * mirrored} ${y - tie * 0.3} ${centre - breadth * mirrored} ${y - tie * 0.35}L${centre + breadth * mirrored} ${y + tie * 0.35}Q${centre + (out + 3) * mirrored} ${y + tie * 0.7} ${centre + out * mirrored} ${y + tie * 1.4}`, 'must square'),
+        cord(
+          tie,
+          d`M${centre - out * mirrored} ${y + tie * 0.9}Q${centre - (out + 5) * mirrored} ${y - tie * 0.3} ${centre - breadth * mirrored} ${y - tie * 0.35}L${centre + breadth * mirrored} ${y + tie * 0.35}Q${centre + (out + 3) * mirrored} ${y + tie * 0.7} ${centre + out * mirrored} ${y + tie * 1.4}`,
+          'must square',
+        ),
       );
     }
   const ends = KNOT + squares * 2 * tie * 1.5;
-  shapes.push(cord(tie, [-1, 1].map((side) => d`M${centre + side * breadth} ${ends - 2}C${centre + side * (breadth + 10)} ${ends + 6} ${centre + side * (breadth + 8)} ${FOOT - 18} ${centre + side * (breadth + 12)} ${FOOT - 6}`).join(''), 'must ends'));
+  shapes.push(
+    cord(
+      tie,
+      [-1, 1]
+        .map(
+          (side) =>
+            d`M${centre + side * breadth} ${ends - 2}C${centre + side * (breadth + 10)} ${ends + 6} ${centre + side * (breadth + 8)} ${FOOT - 18} ${centre + side * (breadth + 12)} ${FOOT - 6}`,
+        )
+        .join(''),
+      'must ends',
+    ),
+  );
 
-  for (const x of tears) shapes.push(path('tear', [-3, 3].map((dx) => d`M${x + dx} ${ROW - 12}q4 6 0 12t0 12`).join('')));
+  for (const x of tears)
+    shapes.push(path('tear', [-3, 3].map((dx) => d`M${x + dx} ${ROW - 12}q4 6 0 12t0 12`).join('')));
   if (perSide)
-    for (const side of [-1, 1]) shapes.push(text(side < 0 ? 66 : across - 66, MEET + 30, step('label-gathered', { count: perSide }), ''));
+    for (const side of [-1, 1])
+      shapes.push(text(side < 0 ? 66 : across - 66, MEET + 30, step('label-gathered', { count: perSide }), ''));
   shapes.push(text(centre, FOOT + 14, step('label-middle', { count: 2 }), 'must'));
   return { width: across, height: FOOT + 22, shapes };
 }

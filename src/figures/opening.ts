@@ -1,11 +1,10 @@
 import type { RowPlan } from '../solver/piece.ts';
-import { ACROSS, type Figure, step, type Values } from './drawing.ts';
-import { drawStack, type StackPlan } from './stack.ts';
+import { type Figure, step, type Values } from './drawing.ts';
+import { drawStack, type StackOptions, type StackPlan } from './stack.ts';
 
-export interface OpeningOptions {
+export interface OpeningOptions extends StackOptions {
   /** How many rows; one more than it takes to reach full width when left out. */
   readonly rows?: number | undefined;
-  readonly across?: number | undefined;
 }
 
 export type OpeningKey = 'opening' | 'opening-row' | 'opening-full';
@@ -19,7 +18,7 @@ const rowsOf = ({ rows, outline }: StackPlan, { rows: wanted }: OpeningOptions):
 /** The first rows of a piece as a stack: bundles let strings out and the piece widens. */
 export const opening: Figure<'opening', OpeningOptions, OpeningKey, StackPlan> = {
   name: 'opening',
-  draw: (plan, options = {}) => drawStack(plan, rowsOf(plan, options), options.across ?? ACROSS),
+  draw: (plan, options = {}) => drawStack(plan, rowsOf(plan, options), options),
   describe(plan, options = {}) {
     const rows = rowsOf(plan, options);
     const say = (key: OpeningKey, values: Values) => step(key, values);

@@ -1,8 +1,8 @@
 import type { Plan } from '../solver/plan.ts';
 import { chartCells } from './cells.ts';
-import { cord } from './cord.ts';
+import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
-import { numbered } from './slots.ts';
+import { numbered } from './numbered.ts';
 
 export interface OutlineOptions {
   /** First and last row drawn, from 1; the whole piece when left out. */
@@ -55,6 +55,7 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
   const bottom = y(last + 1);
 
   const shapes: Shape<OutlineKey>[] = [
+    twist(4),
     {
       tag: 'defs',
       shapes: [
@@ -71,7 +72,7 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
     },
     { tag: 'rect', is: 'sheet', x: left, y: TOP, width: wide, height: bottom - TOP },
   ];
-  if (chart) shapes.push(chartCells(chart, [left, TOP], size, first, last));
+  if (chart) shapes.push(chartCells(chart, [left, TOP], size, [first, last], true));
 
   // Lines of the grid, heavier at every fifth.
   let [thin, fifth] = ['', ''];
@@ -106,10 +107,15 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
   }
   shapes.push(path('corner', corners), { ...path<OutlineKey>('', corners), paint: 'hatch' } as Shape<OutlineKey>);
   if (show === 'bundles') shapes.push(path('rake', rake), path('gathered', knots));
-  shapes.push(path('outline', d`M${x((shown[0]?.firstColumn ?? 1) - 1)} ${TOP}` + up.replace(/^V[^H]*/, '') + d`V${bottom}` + down + 'z'));
+  shapes.push(
+    path(
+      'outline',
+      d`M${x((shown[0]?.firstColumn ?? 1) - 1)} ${TOP}` + up.replace(/^V[^H]*/, '') + d`V${bottom}` + down + 'z',
+    ),
+  );
 
   // The side where each row begins, shown by the leading string's end; numbers where there is room.
-  const wanted = numbered(last, size, TEXT + 2);
+  const wanted = numbered(last, size, TEXT + 2, first);
   let [ends, markedEnd] = ['', ''];
   for (const { row, direction, firstColumn, lastColumn } of shown) {
     const rightward = direction === 'rightward';
@@ -118,7 +124,7 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
     const middle = y(row) + size / 2;
     const here = row === marked;
     const near = marked && Math.abs(row - marked) * size < TEXT + 2;
-    const named = here || ((row === first || wanted(row)) && !near);
+    const named = here || (wanted(row) && !near);
     const end = d`M${edge + outward * 3} ${middle}h${outward * 8}`;
     if (here) markedEnd = end;
     else if (named || size >= 7) ends += end;
@@ -165,13 +171,20 @@ function describe(plan: OutlinePlan, options: OutlineOptions = {}) {
   if (outline.firstFullRow === null) say('outline-never-full', { width: fit.width });
   else say('outline-full', { row: outline.firstFullRow, rows: outline.fullWidthRows, width: fit.width });
   if (outline.firstClosingRow !== null) say('outline-closing', { row: outline.firstClosingRow });
-  if (end && last === rows.length) say('outline-last-row', { row: end.row, knots: end.knots, left: end.leftBundle, right: end.rightBundle });
+  if (end && last === rows.length)
+    say('outline-last-row', { row: end.row, knots: end.knots, left: end.leftBundle, right: end.rightBundle });
   const corners = shown.reduce((sum, row) => sum + row.leftBundle + row.rightBundle - 2, 0);
   say('outline-corners', { corners });
   const marked = shown.find(({ row }) => row === options.row);
   if (marked) {
     const { row, knots, leftBundle, rightBundle, direction } = marked;
-    say('outline-row', { row, knots, left: leftBundle, right: rightBundle, side: direction === 'rightward' ? 'left' : 'right' });
+    say('outline-row', {
+      row,
+      knots,
+      left: leftBundle,
+      right: rightBundle,
+      side: direction === 'rightward' ? 'left' : 'right',
+    });
   }
   return steps;
 }

@@ -1,4 +1,4 @@
-import { type FigureName as PlanFigure, namedRow } from '../solver/named-figures.ts';
+import { namedRow, type FigureName as PlanFigure } from '../solver/named-figures.ts';
 import type { Plan } from '../solver/plan.ts';
 import { cutList, type Thread } from '../solver/thread/index.ts';
 import type { FigureName } from './index.ts';

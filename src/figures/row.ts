@@ -1,9 +1,9 @@
+import type { RowPlan } from '../solver/piece.ts';
 import type { Plan } from '../solver/plan.ts';
-import type { RowPlan, Run } from '../solver/piece.ts';
 import { walkLead } from '../solver/walk.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
-import { isTurning, knotStrokes } from './knots.ts';
+import { colourOf, isTurning, knotStrokes, runsOf } from './knots.ts';
 import { CUT, type Cut, slots } from './slots.ts';
 
 export interface RowOptions {
@@ -11,6 +11,8 @@ export interface RowOptions {
   readonly row?: number | undefined;
   /** Knots of the row that are tied so far; all when left out. */
   readonly knot?: number | undefined;
+  /** In the chart's colours; otherwise the leading string has the colour it has in all drawings. */
+  readonly coloured?: boolean | undefined;
   readonly across?: number | undefined;
 }
 
@@ -40,23 +42,23 @@ const KNOTS = 104;
 const FOOT = 186;
 
 /** One row as it stands: which knots are tied, where the leading string is, what moved at the edges. */
-function rowAt({ fit, rows }: RowFigurePlan, { row = 1, knot }: RowOptions) {
+function rowAt({ fit, rows, chart }: RowFigurePlan, { row = 1, knot, coloured = false }: RowOptions) {
   const index = Math.min(Math.max(1, Math.round(row) || 1), rows.length) - 1;
   const plan = rows[index] as RowPlan;
   const before = rows[index - 1];
   const tied = Math.min(Math.max(0, Math.round(knot ?? plan.knots)), plan.knots);
   const walk = walkLead(rows.slice(0, index + 1));
   const path = walk.ok ? walk.path : [];
-  const own = path.filter((place) => place.row === plan.row);
-  const start = own[0]?.at ?? 0;
+  const start = path.find((place) => place.row === plan.row)?.at ?? 0;
   const from = path.findLast((place) => place.row < plan.row)?.ends ?? start;
+  // Ordinary knots carry the place of work on by one string each; turning knots leave it where it was.
+  const ways = plan.direction === 'rightward' ? 1 : -1;
   let left = tied;
   let at = start;
-  const runs: { run: Run; tied: number }[] = plan.runs.map((run, number) => {
+  const runs = runsOf(plan, coloured && chart !== null).map((run) => {
     const done = Math.min(left, run.count);
     left -= done;
-    const place = own[number];
-    if (place && done > 0) at = isTurning(run.knot) ? place.ends : place.at + Math.sign(place.ends - place.at) * done;
+    if (!isTurning(run.knot)) at += ways * done;
     return { run, tied: done };
   });
   const sizes = [
@@ -77,7 +79,13 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
   if (knots > MOST) {
     const work = Math.min(knots, Math.max(1, rightward ? row.tied : knots - row.tied));
     const window: Cut = [Math.max(STAY, work - (STAY >> 1)), Math.min(knots - STAY, work + (STAY >> 1))];
-    const parts: Cut[] = window[0] < window[1] ? [[STAY, window[0]], [window[1], knots - STAY]] : [[STAY, knots - STAY]];
+    const parts: Cut[] =
+      window[0] < window[1]
+        ? [
+            [STAY, window[0]],
+            [window[1], knots - STAY],
+          ]
+        : [[STAY, knots - STAY]];
     cuts.push(...parts.filter(([a, b]) => b - a > CUT));
   }
   const extra = (bundle: number): number => (bundle > 1 ? Math.min(2.2, bundle * 0.28) : 0);
@@ -96,7 +104,9 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
     at < leftBundle
       ? edge(0) + ((edge(1) - edge(0)) * at) / leftBundle - (at ? 0 : thread)
       : at > row.width - rightBundle
-        ? edge(knots) - ((edge(knots) - edge(knots - 1)) * (row.width - at)) / rightBundle + (at < row.width ? 0 : thread)
+        ? edge(knots) -
+          ((edge(knots) - edge(knots - 1)) * (row.width - at)) / rightBundle +
+          (at < row.width ? 0 : thread)
         : edge(at - leftBundle + 1);
 
   const shapes: Part[] = [twist(weight)];
@@ -132,22 +142,24 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
       moved += d`M${from} ${TOP}C${from} ${TOP + 30} ${x} ${TOP + 22} ${x} ${KNOTS - 20}V${FOOT}`;
     } else singles += d`M${x} ${TOP}V${FOOT}`;
   }
-  const strings = [cord<RowKey>(weight, singles, 'base'), ...bundles.map((one) => cord<RowKey>(packed, one, 'bundle')), cord<RowKey>(weight, moved, 'must moved')];
+  const strings = [
+    cord<RowKey>(weight, singles, 'base'),
+    ...bundles.map((one) => cord<RowKey>(packed, one, 'bundle')),
+    cord<RowKey>(weight, moved, 'must moved'),
+  ];
 
   // The leading string: from the row above to where this row begins, and its end where the work is now.
-  const colourOf = (run: Run | undefined): string | undefined =>
-    run?.colour === undefined ? undefined : plan.chart?.palette[run.colour]?.colour;
   const sign = rightward ? 1 : -1;
   const [begin, here] = [place(row.start), place(row.at)];
   const from = place(row.from);
   const first = row.tied ? KNOTS - weight : KNOTS + 8;
   const lead = d`M${from} ${TOP - 6}C${from} ${TOP + 34} ${begin} ${KNOTS - 50} ${begin} ${first}`;
   const tail = d`M${here} ${KNOTS + (row.tied ? weight * 0.8 : 0)}C${here} ${KNOTS + 30} ${here + sign * 10} ${KNOTS + 30} ${here + sign * 10} ${KNOTS + 66}`;
-  const last = row.runs.findLast(({ tied }) => tied > 0)?.run ?? row.plan.runs[0];
-  const start = cord<RowKey>(thread, lead, 'lead', colourOf(row.plan.runs[0]));
+  const last = row.runs.findLast(({ tied }) => tied > 0)?.run ?? row.runs[0]?.run;
+  const start = cord<RowKey>(thread, lead, 'lead', colourOf(plan.chart, row.runs[0]?.run));
   // Carried behind the edge strings; otherwise strings pass behind it.
   shapes.push(...(startMove === 'carry-behind' ? [start, ...strings] : [...strings, start]));
-  shapes.push(cord(thread, tail, 'lead end', colourOf(last)));
+  shapes.push(cord(thread, tail, 'lead end', colourOf(plan.chart, last)));
 
   const labels: Part[] = [];
   let waiting = '';
@@ -165,12 +177,13 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
       const half = strands > 1 ? (edge(slot + 1) - edge(slot)) * 0.31 + thread * 0.8 : pitch / 2;
       strokes += knotStrokes(knot, mid(slot), KNOTS, half, thread);
     }
-    shapes.push(cord(thread, strokes, `lead knot ${knot}`, colourOf(run)));
+    shapes.push(cord(thread, strokes, `lead knot ${knot}`, colourOf(plan.chart, run)));
     if (!isTurning(knot)) continue;
     const x = mid(columns[0] - firstColumn);
-    const side = x < across / 2 ? -1 : 1;
-    const label = Math.min(Math.max(x, 64), across / 2 - 95);
-    const at = side < 0 ? label : Math.max(Math.min(x, across - 64), across / 2 + 95);
+    const at =
+      x < across / 2
+        ? Math.max(66, Math.min(x, across / 2 - 108))
+        : Math.min(across - 66, Math.max(x, across / 2 + 108));
     labels.push(
       path('leader', d`M${x} ${FOOT + 3}L${at} ${FOOT + 12}`),
       text(at, FOOT + 26, step('label-knots', { knot, count })),
@@ -189,7 +202,10 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
   for (let slot = 0; slot < knots; slot += 1) {
     const column = firstColumn + slot;
     const room = (8 * String(column).length + 6) / pitch;
-    if (plain.shown(slot) && (slot === 0 || slot === knots - 1 || (column % 5 === 0 && slot >= room && knots - 1 - slot >= room)))
+    if (
+      plain.shown(slot) &&
+      (slot === 0 || slot === knots - 1 || (column % 5 === 0 && slot >= room && knots - 1 - slot >= room))
+    )
       shapes.push(text(mid(slot), 15, `${column}`, 'quiet'));
   }
   for (const x of plain.tears)
@@ -212,7 +228,14 @@ function describe(plan: RowFigurePlan, options: RowOptions = {}) {
     if (is > was) say('row-taken-in', { side, bundle: is });
   }
   for (const { run } of row.runs)
-    say('row-run', { knot: run.knot, count: run.count, strands: run.strands, from: run.columns[0], to: run.columns[1] });
+    say('row-run', {
+      knot: run.knot,
+      count: run.count,
+      strands: run.strands,
+      from: run.columns[0],
+      to: run.columns[1],
+      colour: (run.colour !== undefined && plan.chart?.palette[run.colour]?.name) || '',
+    });
   say('row-leading', { start: row.start, at: row.at, width: row.width });
   return steps;
 }

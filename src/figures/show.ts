@@ -28,5 +28,10 @@ export function showFigure<Options extends object, Key extends string, Needs>(
 ): DrawnFigure {
   const [title = '', ...steps] = figure.describe(plan, options).map(({ key, values }) => words[key](values));
   const description = steps.join(' ');
-  return { svg: toSvg(figure.name, figure.draw(plan, options), { id, words, title, description, labelledBy }), title, description, steps };
+  return {
+    svg: toSvg(figure.name, figure.draw(plan, options), { id, words, title, description, labelledBy }),
+    title,
+    description,
+    steps,
+  };
 }

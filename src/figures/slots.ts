@@ -32,16 +32,3 @@ export function slots(low: number, high: number, cuts: readonly Cut[], pitch: nu
     tears: cuts.map(([from]) => edge(from) + (CUT * pitch) / 2),
   };
 }
-
-/** Which of the numbers 1 to `count` there is room for, `pitch` apart: both ends, and every fifth, tenth … between. */
-export function numbered(
-  count: number,
-  pitch: number,
-  room = 8 * String(count).length + 5,
-): (number: number) => boolean {
-  const every = [1, 5, 10, 20, 50, 100, 200].find((some) => some * pitch >= room) ?? 500;
-  return (number) =>
-    number === 1 ||
-    number === count ||
-    (number % every === 0 && (count - number) * pitch >= room && (number - 1) * pitch >= room * 0.75);
-}

@@ -29,7 +29,8 @@ export function toSvg<Key extends string>(name: string, drawing: Drawing<Key>, o
       attributes = ` style="--w:${+width.toFixed(1)}${colour ? `;--cord-paint:${escaped(colour)}` : ''}"`;
       inside = `<path id="${own}" d="${shape.d}"/>`;
       for (const layer of ['body', 'twist', 'light'].slice(0, width < 3 ? 1 : width < 4.4 ? 2 : 3))
-        inside += `<use class="f-${layer}" href="#${own}"${layer === 'twist' ? ` stroke="url(#${id}-${/across/.test(is) ? 'across' : 'twist'})"` : ''}/>`;
+        if (layer !== 'twist' || is !== 'metal')
+          inside += `<use class="f-${layer}" href="#${own}"${layer === 'twist' ? ` stroke="url(#${id}-${/across/.test(is) ? 'across' : 'twist'})"` : ''}/>`;
       tag = 'g';
       is += ' cord';
     } else

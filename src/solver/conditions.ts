@@ -1,5 +1,11 @@
 import type { Plan } from './plan.ts';
 
+/** From the first row that takes a string in to the last; 0 where none does. */
+const closingRows = ({ outline, rows }: Plan): number =>
+  outline.firstClosingRow === null ? 0 : rows.length - outline.firstClosingRow + 1;
+
+const lastBundle = ({ rows }: Plan): number => Math.max(rows.at(-1)?.leftBundle ?? 1, rows.at(-1)?.rightBundle ?? 1);
+
 /**
  * What can be so of one piece and not of another. Lessons show a passage only where its condition holds, so
  * that prose stays true when a learner reads it with their own figures.
@@ -14,9 +20,29 @@ const CONDITIONS = {
   'odd-width': ({ fit }: Plan) => fit.width % 2 === 1,
   'lone-string': ({ fit }: Plan) => fit.loneStrings > 0,
   'carried-end': ({ fit }: Plan) => fit.carrySide !== null,
+  /** The carried end rides with a single column, which is an ordinary edge whatever its strands. */
+  'carried-alone': ({ fit }: Plan) => fit.carrySide !== null && fit[fit.carrySide].columns === 1,
+  /** Row 2 lets one string out on each side. */
+  'opens-each-row': ({ rows: [first, second] }: Plan) =>
+    first !== undefined &&
+    second !== undefined &&
+    second.leftBundle < first.leftBundle &&
+    second.rightBundle < first.rightBundle,
+  /** More than one row from one string let out to the next. */
+  'opens-slowly': ({ fit, outline }: Plan) => (outline.firstFullRow ?? 0) > fit.rowsToFullWidth,
   closes: ({ outline }: Plan) => outline.firstClosingRow !== null,
+  /** One string taken in on each side in every row from the first closing row to the last. */
+  'closes-each-row': (plan: Plan) => closingRows(plan) > 0 && closingRows(plan) === lastBundle(plan) - 1,
+  /** More than one row from one string taken in to the next. */
+  'closes-slowly': (plan: Plan) => closingRows(plan) > lastBundle(plan) - 1,
+  /** The first closing row begins at a single edge string, so the leading string is carried behind two. */
+  'carries-behind': ({ outline, rows }: Plan) => rows[(outline.firstClosingRow ?? 0) - 1]?.startMove === 'carry-behind',
+  /** Both edges of the last row are alike. */
+  'ends-alike': ({ rows }: Plan) => rows.at(-1)?.leftBundle === rows.at(-1)?.rightBundle,
   'full-width': ({ outline }: Plan) => outline.firstFullRow !== null,
   gathers: ({ fit }: Plan) => fit.width >= 4,
+  /** More single strings than the two that tie, and the one that may lie between them. */
+  'strings-to-gather': ({ finish }: Plan) => finish.perSide > 0,
   'middle-three': ({ finish }: Plan) => finish.middle === 3,
   'starts-left': ({ startSide }: Plan) => startSide === 'left',
   'starts-right': ({ startSide }: Plan) => startSide === 'right',

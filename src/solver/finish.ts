@@ -1,4 +1,5 @@
 import { SIDES } from './fit.ts';
+import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Fit, SideName } from './piece.ts';
 import { choiceProblem, type Refusal, refuse, type Step } from './problem.ts';
@@ -40,8 +41,7 @@ export interface Finish {
  */
 export function finishSteps(input: FinishInput): Finish | Refusal {
   const { fit, bundles, startSide = 'left' } = input ?? {};
-  if (!fit) return refuse({ code: 'no-fit', field: 'fit', values: {} });
-  const bad = choiceProblem('startSide', startSide, SIDES) ?? outlineProblem(fit, bundles);
+  const bad = fitProblem(fit) ?? choiceProblem('startSide', startSide, SIDES) ?? outlineProblem(fit, bundles);
   if (bad) return refuse(bad);
   const left = bundles.left.at(-1) ?? 1;
   const right = bundles.right.at(-1) ?? 1;

@@ -125,42 +125,49 @@ export function inspect(input: InspectInput): Warning[] {
     if (colours > MOST_COLOURS)
       warnings.push({ code: 'too-many-colours', row, values: { colours, most: MOST_COLOURS } });
 
-    const first = runs[0];
-    const last = runs[runs.length - 1];
-    if (first && last) {
-      const second = runs[1];
-      if (isTurning(first)) {
-        const colour = first.colour ?? 0;
-        const after = second?.colour ?? colour;
-        if ((knotBefore >= 0 && knotBefore !== colour) || after !== colour)
-          warnings.push(turningChange(row, first, colour, after !== colour ? after : knotBefore));
-      }
-      if (runs.length > 1 && isTurning(last)) {
-        const colour = last.colour ?? 0;
-        const before = runs[runs.length - 2]?.colour ?? colour;
-        if (before !== colour) warnings.push(turningChange(row, last, colour, before));
-      }
-      knotBefore = last.colour ?? 0;
-    }
-
-    for (; long[nextLong] === row; nextLong += LONG_PLACES) {
-      const colour = long[nextLong + 1] ?? 0;
-      const begins = long[nextLong + 2] ?? 0;
-      const ends = long[nextLong + 3] ?? 0;
-      warnings.push({
-        code: 'float-too-long',
-        row,
-        columns: ends > begins ? [begins + 1, ends] : [begins, ends + 1],
-        values: {
-          colour,
-          columns: Math.abs(ends - begins),
-          rows: long[nextLong + 4] ?? 0,
-          floats: long[nextLong + 5] ?? 0,
-        },
-      });
-    }
+    turningChanges(runs, row, knotBefore, warnings);
+    knotBefore = runs[runs.length - 1]?.colour ?? knotBefore;
+    for (; long[nextLong] === row; nextLong += LONG_PLACES) warnings.push(longFloats(long, nextLong));
   }
   return warnings;
+}
+
+/**
+ * The turning knots of a row, at its two ends, that change colour: the first one against the last knot of the
+ * row before (-1 where there is none) and the knot after it, the last one against the knot before it.
+ */
+function turningChanges(runs: readonly Run[], row: number, knotBefore: number, warnings: Warning[]): void {
+  const first = runs[0];
+  const last = runs[runs.length - 1];
+  if (!first || !last) return;
+  if (isTurning(first)) {
+    const colour = first.colour ?? 0;
+    const after = runs[1]?.colour ?? colour;
+    if (after !== colour) warnings.push(turningChange(row, first, colour, after));
+    else if (knotBefore >= 0 && knotBefore !== colour) warnings.push(turningChange(row, first, colour, knotBefore));
+  }
+  if (runs.length > 1 && isTurning(last)) {
+    const colour = last.colour ?? 0;
+    const before = runs[runs.length - 2]?.colour ?? colour;
+    if (before !== colour) warnings.push(turningChange(row, last, colour, before));
+  }
+}
+
+/** The warning about the long floats of one colour in one row, from its place in `Leads.long`. */
+function longFloats(long: Int32Array, at: number): Warning {
+  const begins = long[at + 2] ?? 0;
+  const ends = long[at + 3] ?? 0;
+  return {
+    code: 'float-too-long',
+    row: long[at] ?? 0,
+    columns: ends > begins ? [begins + 1, ends] : [begins, ends + 1],
+    values: {
+      colour: long[at + 1] ?? 0,
+      columns: Math.abs(ends - begins),
+      rows: long[at + 4] ?? 0,
+      floats: long[at + 5] ?? 0,
+    },
+  };
 }
 
 const turningChange = (row: number, run: Run, colour: number, beside: number): Warning => ({

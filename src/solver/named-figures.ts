@@ -6,6 +6,7 @@ import type { Plan } from './plan.ts';
  */
 export type FigureName =
   | 'width'
+  | 'strands'
   | 'height'
   | 'capacity'
   | 'places'
@@ -57,6 +58,8 @@ const openingRows = (plan: Plan): number => (plan.outline.firstFullRow ?? plan.r
 
 const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>, (plan: Plan) => number | null>> = {
   width: ({ fit }) => fit.width,
+  /** The columns, and a carried end where there is one. */
+  strands: ({ fit }) => fit.onBar + fit.left.strands + fit.right.strands,
   height: ({ rows }) => rows.length,
   capacity: ({ fit }) => fit.capacity,
   places: ({ fit }) => Math.min(fit.capacity, fit.width) - fit.idle,
@@ -67,7 +70,8 @@ const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[num
   'on-bar': ({ fit }) => fit.onBar,
   'folds-on-bar': ({ fit }) => fit.folds,
   'lone-strings': ({ fit }) => fit.loneStrings,
-  'spare-in-all': ({ fit }) => fit.width - fit.onBar,
+  /** With a carried end; so it is always a multiple of four. */
+  'spare-in-all': ({ fit }) => fit.left.strands + fit.right.strands,
   'side-columns': ({ fit }) => Math.max(fit.left.columns, fit.right.columns),
   'side-strands': ({ fit }) => Math.max(fit.left.strands, fit.right.strands),
   'side-folds': ({ fit }) => Math.max(fit.left.folds, fit.right.folds),

@@ -1,3 +1,4 @@
+import { fitProblem } from './fit-check.ts';
 import type { Bundles, Fit } from './piece.ts';
 import { type Problem, wholeNumberProblem } from './problem.ts';
 
@@ -59,6 +60,9 @@ export function closingStart(closing: number, height: number, step: number): num
 
 const earlier = (a: number | null, b: number | null): number | null => (a === null ? b : b === null ? a : Math.min(a, b));
 
+/** Strings that both bundles of the last row may hold together: two single ones are left to finish with. */
+const mostInLastRow = (width: number): number => (width < 4 ? 2 : width - 2);
+
 /** The largest closing bundle, for both sides, that leaves two single strings to finish with. */
 export const largestClosing = (fit: Fit): number =>
   fit.width < 4
@@ -74,8 +78,8 @@ export const largestClosing = (fit: Fit): number =>
  */
 export function bundleSizes(input: OutlineInput): Outline {
   const { fit, height, openingStep = 1, closingStep = 1, closingBundle } = input ?? {};
-  if (!fit) return none({ code: 'no-fit', field: 'fit', values: {} });
   const bad =
+    fitProblem(fit) ??
     wholeNumberProblem('height', height, HEIGHTS) ??
     wholeNumberProblem('openingStep', openingStep, ROW_STEPS) ??
     wholeNumberProblem('closingStep', closingStep, ROW_STEPS) ??
@@ -83,11 +87,16 @@ export function bundleSizes(input: OutlineInput): Outline {
   if (bad) return none(bad);
 
   const largest = largestClosing(fit);
-  if (closingBundle !== undefined && closingBundle > largest)
-    return none({ code: 'closing-too-big', field: 'closingBundle', entered: closingBundle, values: { closingBundle, largest } });
-
   const closingLeft = closingBundle ?? mounted(fit.left.columns);
   const closingRight = closingBundle ?? mounted(fit.right.columns);
+  // On four columns even what was mounted on one side alone leaves a single string too few.
+  if ((closingBundle ?? 1) > largest || closingLeft + closingRight > mostInLastRow(fit.width))
+    return none({
+      code: 'closing-too-big',
+      field: 'closingBundle',
+      entered: closingBundle,
+      values: { closingBundle: Math.max(closingLeft, closingRight), largest },
+    });
   const tooBig = (columns: number, closing: number): boolean =>
     closingBundleAt(closing, 1, height, closingStep) > mounted(columns);
   if (tooBig(fit.left.columns, closingLeft) || tooBig(fit.right.columns, closingRight)) {
@@ -116,6 +125,15 @@ export function bundleSizes(input: OutlineInput): Outline {
       fullWidthRows += 1;
       firstFullRow ??= row;
     }
+  }
+  if ((left.at(-1) ?? 1) + (right.at(-1) ?? 1) > mostInLastRow(fit.width)) {
+    // The opening has not let out enough by the last row.
+    let shortestHeight = height;
+    const lastRow = (rows: number): number =>
+      Math.max(openingBundle(fit.left.columns, rows, openingStep), closingLeft) +
+      Math.max(openingBundle(fit.right.columns, rows, openingStep), closingRight);
+    while (lastRow(shortestHeight) > mostInLastRow(fit.width)) shortestHeight += 1;
+    return none({ code: 'too-short', field: 'height', entered: height, values: { height, closingBundle: Math.max(closingLeft, closingRight), shortestHeight } });
   }
   const outline: Outline = {
     ok: true,

@@ -1,6 +1,7 @@
 import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
 import { SIDES } from './fit.ts';
+import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
 import { choiceProblem, type Refusal, refuse } from './problem.ts';
@@ -91,8 +92,11 @@ function runsOf(
  */
 export function planRows(input: RowsInput): RowPlan[] | Refusal {
   const { fit, bundles, startSide = 'left', chart } = input ?? {};
-  if (!fit) return refuse({ code: 'no-fit', field: 'fit', values: {} });
-  const bad = choiceProblem('startSide', startSide, SIDES) ?? outlineProblem(fit, bundles) ?? (chart ? checkChart(chart) : null);
+  const bad =
+    fitProblem(fit) ??
+    choiceProblem('startSide', startSide, SIDES) ??
+    outlineProblem(fit, bundles) ??
+    (chart === undefined || chart === null ? null : checkChart(chart));
   if (bad) return refuse(bad);
   const { left, right } = bundles;
   const { width } = fit;

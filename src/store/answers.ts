@@ -33,13 +33,17 @@ type Raw = Readonly<Record<string, unknown>>;
 const isRaw = (value: unknown): value is Raw => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const isEntry = (value: unknown): value is Entry =>
-  Array.isArray(value) ? value.every(isEntry) : value === null || ['string', 'number', 'boolean'].includes(typeof value);
+  Array.isArray(value)
+    ? value.every(isEntry)
+    : value === null || ['string', 'number', 'boolean'].includes(typeof value);
 
 /** The answer in a kept value, with what can't be read left out; null where it is too long or none at all. */
 function readAnswer(value: unknown): Answer | null {
   if (!isRaw(value) || JSON.stringify(value).length > LONGEST_ANSWER) return null;
   const { entered, checked, hints, solved, solutionSeen } = value;
-  const fields = isRaw(entered) ? Object.entries(entered).filter((field): field is [string, Entry] => isEntry(field[1])) : [];
+  const fields = isRaw(entered)
+    ? Object.entries(entered).filter((field): field is [string, Entry] => isEntry(field[1]))
+    : [];
   return {
     entered: Object.fromEntries(fields),
     checked: checked === true,

@@ -47,7 +47,10 @@ const KEPT: Keeping = { kept: true };
 const isRaw = (value: unknown): value is Raw => typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The record in a text, brought up to this version; null where there is none in it. */
-function recordIn(text: string, { version, migrations = {} }: Pick<ConcernKind<object, unknown>, 'version' | 'migrations'>): Raw | null {
+function recordIn(
+  text: string,
+  { version, migrations = {} }: Pick<ConcernKind<object, unknown>, 'version' | 'migrations'>,
+): Raw | null {
   try {
     let raw: unknown = JSON.parse(text);
     for (;;) {

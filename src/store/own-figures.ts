@@ -16,7 +16,9 @@ import { type Concern, concern } from './concern.ts';
 import type { Device } from './safe-storage.ts';
 
 /** A chart of the workbook by its id, or one of the learner's own as its text. */
-export type OwnChart = { readonly from: 'index'; readonly id: string } | { readonly from: 'text'; readonly text: string };
+export type OwnChart =
+  | { readonly from: 'index'; readonly id: string }
+  | { readonly from: 'text'; readonly text: string };
 
 export interface OwnRing {
   /** mm, 1 to 1000; null where it was not measured. */
@@ -79,7 +81,7 @@ export const STARTING_FIGURES: OwnFigures = {
 };
 
 /** The side on which row 1 begins unless the learner chose one (craft, section 5). */
-export const startSideFor = (handedness: SideName): SideName => (handedness === 'right' ? 'left' : 'right');
+const startSideFor = (handedness: SideName): SideName => (handedness === 'right' ? 'left' : 'right');
 
 type Raw = Readonly<Record<string, unknown>>;
 type Check = (field: string, value: unknown) => Problem | null;

@@ -18,8 +18,7 @@ const MISTAKES: Readonly<Record<ChartMistakeKey, Say>> = {
   'no-title': () => 'The title is missing. Write it after the word chart, or take this line away.',
   'second-title': () => 'There is a title already. A chart has only one, so take this line away.',
   'no-key': () => `The colour has no key. ${COLOUR_LINE}`,
-  'key-not-a-key': (stands) =>
-    `“${stands}” can’t be a key. A key is one character that can be seen. ${COLOUR_LINE}`,
+  'key-not-a-key': (stands) => `“${stands}” can’t be a key. A key is one character that can be seen. ${COLOUR_LINE}`,
   'key-taken': (stands, works) => `Another colour has the key “${stands}” already. These are free: ${works}`,
   'no-name': () => `The colour has no name. ${COLOUR_LINE}`,
   'no-colour': () => `The colour has no shade. ${COLOUR_LINE}`,
@@ -47,8 +46,10 @@ const MISTAKES: Readonly<Record<ChartMistakeKey, Say>> = {
   'too-high': (stands, works) => `The chart has ${count(stands, 'row')}. It can have ${figure(works)} at most.`,
 };
 
-const colourNumber = (text: (name: string) => string): Say => (_stands, _works, { values }) =>
-  text(`Colour ${figure(values['entry'])}`);
+const colourNumber =
+  (text: (name: string) => string): Say =>
+  (_stands, _works, { values }) =>
+    text(`Colour ${figure(values['entry'])}`);
 
 /** What is wrong with a chart that comes from somewhere else than a text. */
 const FAULTS: Readonly<Record<ChartFault, Say>> = {
@@ -57,11 +58,15 @@ const FAULTS: Readonly<Record<ChartFault, Say>> = {
   'entry-not-an-entry': colourNumber((name) => `${name} is no colour. It needs a name and a shade.`),
   'name-not-text': colourNumber((name) => `${name} has no name. Give it one in words.`),
   'colour-not-a-colour': colourNumber((name) => `${name} has no shade that can be read. Write it like #f2ead8.`),
-  'mark-not-a-mark': colourNumber((name) => `${name} is marked in a way that can’t be read. Mark it as ground, as blank, or not at all.`),
+  'mark-not-a-mark': colourNumber(
+    (name) => `${name} is marked in a way that can’t be read. Mark it as ground, as blank, or not at all.`,
+  ),
   'both-ground-and-blank': colourNumber((name) => `${name} is both ground and blank. It can only be one of them.`),
   'second-ground': colourNumber((name) => `${name} is the second one marked as ground. Only one can be.`),
   'second-blank': colourNumber((name) => `${name} is the second one marked as blank. Only one can be.`),
-  'key-not-a-key': colourNumber((name) => `${name} has a key that can’t be used. A key is one character that can be seen.`),
+  'key-not-a-key': colourNumber(
+    (name) => `${name} has a key that can’t be used. A key is one character that can be seen.`,
+  ),
   'key-taken': colourNumber((name) => `${name} has the same key as another colour. Each colour needs its own.`),
   'cells-not-bytes': () => 'The chart’s cells can’t be read. Open the chart again from its file.',
   'cells-count': (stands, works) =>
@@ -73,12 +78,17 @@ const FAULTS: Readonly<Record<ChartFault, Say>> = {
 /**
  * What is wrong with a chart and what would work, after its place in the text where it has one:
  * 'Line 4, character 7: …'. Any other problem is told as `problemWords` tells it.
+ *
+ * @param withPlace false where the place is shown already, as in a list of a file's mistakes
  */
-export function chartWords(problem: Problem & { readonly line?: number; readonly column?: number }): string {
+export function chartWords(
+  problem: Problem & { readonly line?: number; readonly column?: number },
+  withPlace = true,
+): string {
   const { mistake, stands, works } = problem.values;
   const { line, column } = problem;
   if (problem.code !== 'chart-mistake') return problemWords(problem);
-  const say = (line === undefined ? FAULTS : MISTAKES)[mistake as ChartMistakeKey & ChartFault];
-  const place = line === undefined ? '' : `Line ${figure(line)}, character ${figure(column)}: `;
+  const say = line === undefined ? FAULTS[mistake as ChartFault] : MISTAKES[mistake as ChartMistakeKey];
+  const place = line === undefined || !withPlace ? '' : `Line ${figure(line)}, character ${figure(column)}: `;
   return `${place}${say(stands, works, problem)}`;
 }

@@ -1,4 +1,5 @@
 import type { OddMethod, SideName } from '../solver/piece.ts';
+import type { Swatch } from '../solver/thread/calibrate.ts';
 import type { ThreadKind } from '../solver/thread/thread.ts';
 
 /** Every figure or choice that a person enters, by the name the solver has for it. */
@@ -26,6 +27,10 @@ export type FieldName =
   | 'rowPitch'
   | 'perKnot'
   | 'secondsPerKnot'
+  | 'row'
+  | 'from'
+  | 'to'
+  | 'rows'
   | 'units'
   | 'figures';
 
@@ -53,6 +58,10 @@ const FIELDS: Readonly<Record<FieldName, string>> = {
   rowPitch: 'the height of one row',
   perKnot: 'the string in one knot',
   secondsPerKnot: 'the time for one knot',
+  row: 'the row',
+  from: 'the first of the rows',
+  to: 'the last of the rows',
+  rows: 'the rows',
   units: 'the units',
   figures: 'the figures shown',
 };
@@ -60,6 +69,19 @@ const FIELDS: Readonly<Record<FieldName, string>> = {
 /** A field as it stands inside a sentence: 'the width of the chart'. */
 export const fieldName = (field: string | undefined): string =>
   field === undefined ? 'this figure' : field in FIELDS ? FIELDS[field as FieldName] : `“${field}”`;
+
+const SWATCH: Readonly<Record<keyof Swatch, string>> = {
+  columns: 'the columns of your swatch',
+  width: 'the width of your swatch',
+  rows: 'the rows of your swatch',
+  height: 'the height of your swatch',
+  knots: 'the knots you timed',
+  used: 'the string they used',
+  seconds: 'the time they took',
+};
+
+/** A part of a swatch as it stands inside a sentence: the solver calls some of them as it calls figures of a piece. */
+export const swatchPartName = (part: keyof Swatch): string => SWATCH[part];
 
 /** Fields whose figure is a length in mm. */
 const LENGTHS: readonly string[] = [

@@ -25,8 +25,7 @@ export const barWords = {
     `Every place of a bar that takes ${figure(capacity)} is taken; the chart is ${count(width, 'column')} wide.`,
   'bar-shared': ({ width, capacity }) =>
     `Half of the spare strings on each side, before anything is borrowed: ${count(width, 'column')} on a bar that takes ${figure(capacity)}.`,
-  'bar-fitted': ({ width, capacity }) =>
-    `How ${count(width, 'column')} fit a bar that takes ${figure(capacity)}.`,
+  'bar-fitted': ({ width, capacity }) => `How ${count(width, 'column')} fit a bar that takes ${figure(capacity)}.`,
   'bar-on-bar': ({ onBar, folds: number, lone }) =>
     `On the bar ${onBar === 1 ? 'hangs' : 'hang'} ${count(onBar, 'string')}: ${count(number, 'fold')}${lone ? ' and a lone string' : ''}.`,
   'bar-empty': ({ empty, idle }) =>
@@ -60,8 +59,10 @@ export const barWords = {
 
 /** The chart with its outline. */
 export const outlineFigureWords = {
-  outline: ({ width, height }) => `The outline of a piece ${count(width, 'column')} wide and ${count(height, 'row')} high.`,
-  'outline-rows': ({ from, to }) => (from === to ? `Row ${figure(from)} is drawn.` : `Rows ${figure(from)} to ${figure(to)} are drawn.`),
+  outline: ({ width, height }) =>
+    `The outline of a piece ${count(width, 'column')} wide and ${count(height, 'row')} high.`,
+  'outline-rows': ({ from, to }) =>
+    from === to ? `Row ${figure(from)} is drawn.` : `Rows ${figure(from)} to ${figure(to)} are drawn.`,
   'outline-first-row': ({ knots, ...values }) => `Row 1 has ${count(knots, 'knot')}, with ${edges(values)}.`,
   'outline-full': ({ row, rows, width }) =>
     row === 1
@@ -110,15 +111,18 @@ const MOVES: Words = {
 
 /** One row, knot by knot. */
 export const rowFigureWords = {
-  row: ({ row, knots, begins }) => `Row ${figure(row)}: ${count(knots, 'knot')}, beginning on the ${side({ side: begins ?? '' })}.`,
-  'row-so-far': ({ tied, knots }) => (tied === 0 ? 'No knot of it is tied yet.' : `${figure(tied)} of ${figure(knots)} knots are tied so far.`),
+  row: ({ row, knots, begins }) =>
+    `Row ${figure(row)}: ${count(knots, 'knot')}, beginning on the ${side({ side: begins ?? '' })}.`,
+  'row-so-far': ({ tied, knots }) =>
+    tied === 0 ? 'No knot of it is tied yet.' : `${figure(tied)} of ${figure(knots)} knots are tied so far.`,
   'row-moves': ({ move, ...values }) => MOVES[String(move)]?.(values) ?? '',
   'row-freed': ({ column, ...values }) => `String ${figure(column)} leaves the ${side(values)} bundle.`,
-  'row-taken-in': ({ bundle, ...values }) => `The ${side(values)} bundle takes a string in and has ${figure(bundle)} now.`,
-  'row-run': ({ knot, count: number, strands, from, to }) =>
+  'row-taken-in': ({ bundle, ...values }) =>
+    `The ${side(values)} bundle takes a string in and has ${figure(bundle)} now.`,
+  'row-run': ({ knot, count: number, strands, from, to, colour }) =>
     `${from === to ? `Column ${figure(from)}` : `Columns ${figure(from)} to ${figure(to)}`}: ${count(number, `${knot} knot`)}${
       strands === 1 ? '' : ` round the bundle of ${count(strands, 'string')}`
-    }.`,
+    }${colour ? ` in ${colour}` : ''}.`,
   'row-leading': ({ start, at, width }) =>
     `The leading string starts ${between(start, width)} and is now ${between(at, width)}.`,
   'label-knots': ({ knot, count: number }) => (turning(knot) ? String(knot) : `${figure(number)} ${knot}`),
@@ -126,7 +130,8 @@ export const rowFigureWords = {
     strands === 1 ? noun(number, 'knot') : `knot on ${count(strands, 'string')}`,
 } satisfies Words;
 
-const rowEdges = ({ row, knots, ...values }: Values): string => `Row ${figure(row)}: ${count(knots, 'knot')}, with ${edges(values)}.`;
+const rowEdges = ({ row, knots, ...values }: Values): string =>
+  `Row ${figure(row)}: ${count(knots, 'knot')}, with ${edges(values)}.`;
 
 /** The first rows as a stack. */
 export const openingFigureWords = {
@@ -139,7 +144,9 @@ export const openingFigureWords = {
 /** The last rows as a stack. */
 export const closingFigureWords = {
   closing: ({ from, to }) =>
-    from === to ? `Row ${figure(to)}, the last.` : `The last rows, ${figure(from)} to ${figure(to)}, one under the other.`,
+    from === to
+      ? `Row ${figure(to)}, the last.`
+      : `The last rows, ${figure(from)} to ${figure(to)}, one under the other.`,
   'closing-row': rowEdges,
   'closing-none': ({ width }) => `Nothing is taken in: the piece keeps its ${count(width, 'column')} to the end.`,
 } satisfies Words;
@@ -161,7 +168,7 @@ export const cutStringsFigureWords = {
     const { low = 0, likely = 0, high = 0, place } = values;
     const units = unitsOf(values);
     const range = low === high ? '' : ` (from ${length(Number(low), units)} to ${length(Number(high), units)})`;
-    return `${capital(cutPlace(values))}: ${about(values)}${length(Number(likely), units, true)} each${range}, ${place === 'lone' ? 'not folded' : 'folded in half'}.`;
+    return `${capital(cutPlace(values))}: ${about(values)}${length(Number(likely), units, true)}${values['count'] === 1 ? '' : ' each'}${range}, ${place === 'lone' ? 'not folded' : 'folded in half'}.`;
   },
   'label-cut': cutPlace,
   'label-cut-length': (values) => about(values) + length(Number(values['mm']), unitsOf(values), true),
@@ -171,7 +178,9 @@ export const cutStringsFigureWords = {
 /** After the last row. */
 export const gatheringFigureWords = {
   gathering: ({ singles, width }) =>
-    Number(width) < 4 ? 'The end of a very narrow piece.' : `After the last row, ${count(singles, 'single string')} hang between the two edges.`,
+    Number(width) < 4
+      ? 'The end of a very narrow piece.'
+      : `After the last row, ${count(singles, 'single string')} hang between the two edges.`,
   'gathering-side': ({ side: name, count: number, bundle, becomes }) =>
     `From the ${side({ side: name ?? '' })}, the next ${number === 1 ? 'single string ties a knot' : `${count(number, 'single string')} tie a knot each, one after the other,`} round ${
       bundle === 1 ? 'the edge string' : `the bundle of ${figure(bundle)}`
@@ -188,11 +197,13 @@ export const gatheringFigureWords = {
 
 /** Why an odd side can't be made of folds. */
 export const foldsWhyFigureWords = {
-  'folds-why': ({ odd, even }) => `Why a side of ${figure(odd)} can’t be made of folds, and a side of ${figure(even)} can.`,
+  'folds-why': ({ odd, even }) =>
+    `Why a side of ${figure(odd)} can’t be made of folds, and a side of ${figure(even)} can.`,
   'folds-why-one': () => 'One cut string, folded in half over the ring, gives two base strings.',
   'folds-why-odd': ({ strings, folds: number }) =>
     `A side of ${figure(strings)} would be ${count(number, 'fold')} and one string over, which has no partner.`,
-  'folds-why-even': ({ strings, folds: number }) => `A side of ${figure(strings)} is ${count(number, 'fold')}, and every string has its partner.`,
+  'folds-why-even': ({ strings, folds: number }) =>
+    `A side of ${figure(strings)} is ${count(number, 'fold')}, and every string has its partner.`,
   'label-one-string': () => 'one cut string',
   'label-two-ends': ({ strings }) => `folded: ${count(strings, 'string')}`,
   'label-side-of': ({ strings }) => `a side of ${figure(strings)}`,

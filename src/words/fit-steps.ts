@@ -40,7 +40,7 @@ const SAYS: Readonly<Record<FitStepKey, Say>> = {
   'folds-each-side': ({ bundle, folds }) =>
     bundle === 0
       ? 'There are no side bundles, so no folds hang beside the bar.'
-      : `A bundle of ${figure(bundle)} is made of ${count(folds, 'fold')}. Hang ${noun(folds, 'it', 'them')} on each side, looped through the ring.`,
+      : `A bundle of ${figure(bundle)} is made of ${count(folds, 'fold')}. So ${figure(folds)} ${noun(folds, 'hangs', 'hang')} on each side, looped through the ring.`,
   'first-row': ({ onBar, bundles, knots }) =>
     bundles === 0
       ? `The first row has ${count(knots, 'knot')}, one on each string.`

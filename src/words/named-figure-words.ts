@@ -2,6 +2,7 @@ import type { FigureName } from '../solver/named-figures.ts';
 
 const LABELS: Readonly<Record<FigureName, string>> = {
   width: 'Width of the chart',
+  strands: 'Strands in all',
   height: 'Height of the chart',
   capacity: 'The bar takes',
   places: 'Places used on the bar',
@@ -39,6 +40,3 @@ const LABELS: Readonly<Record<FigureName, string>> = {
 
 /** A named figure as it stands before its number in a list. */
 export const figureLabel = (name: FigureName): string => LABELS[name];
-
-/** In place of a figure that this piece has not got. */
-export const NO_FIGURE = 'none';

@@ -27,7 +27,7 @@ const DIRECTIONS: Readonly<Record<RowPlan['direction'], string>> = {
   leftward: 'right to left',
 };
 
-export const directionWords = (direction: RowPlan['direction']): string => DIRECTIONS[direction];
+const directionWords = (direction: RowPlan['direction']): string => DIRECTIONS[direction];
 
 /** A colour by the name its chart gives it. */
 export const colourName = (palette: readonly PaletteEntry[] | null | undefined, colour: number): string =>
@@ -106,13 +106,15 @@ function endTurn(run: Run, { end, endBefore }: Edges, fit: Fit, colour: string):
   return `Take one more string into the ${end} bundle: t${knot} all ${strings} strings${ride}.`;
 }
 
+const howMany = ({ count: knots }: Run): string => (knots < 21 ? numberWord(knots) : figure(knots));
+
 /** The ordinary knots of one run, and which of them fall on a string that is let out or an edge with a carried end. */
 function plainKnots(run: Run, index: number, row: RowPlan, edges: Edges, fit: Fit, colour: string): string {
   const { start, end, startBundle, endBundle, endBefore } = edges;
   const [from, to] = run.columns;
   const endEdge = end === 'right' ? row.lastColumn : row.firstColumn;
   const inwards = end === 'right' ? -1 : 1;
-  const says = [`Tie ${run.count < 21 ? numberWord(run.count) : figure(run.count)} ${knotName(run.knot)}${run.count === 1 ? '' : 's'}${colour}.`];
+  const says = [`Tie ${howMany(run)} ${knotName(run.knot)}${run.count === 1 ? '' : 's'}${colour}.`];
   const first = run.count === 1 ? 'It is' : 'The first is';
   const final = run.count === 1 ? 'It is' : 'The last is';
 
@@ -122,7 +124,9 @@ function plainKnots(run: Run, index: number, row: RowPlan, edges: Edges, fit: Fi
   if (endBundle < endBefore && to === endEdge + inwards)
     says.push(`${final} on the innermost string of the ${end} bundle, which you let out here.`);
   else if (endBundle < endBefore && endBundle === 1 && to === endEdge && from !== to)
-    says.push(`${run.count === 2 ? 'They' : 'The last two'} are on the two strings of the ${end} bundle, which hang singly from now on.`);
+    says.push(
+      `${run.count === 2 ? 'They' : 'The last two'} are on the two strings of the ${end} bundle, which hang singly from now on.`,
+    );
   if (to === endEdge && endBundle === 1 && fit.carrySide === end)
     says.push(`${final} round the edge string and the carried end together.`);
   return says.join(' ');
@@ -146,7 +150,11 @@ export function rowWords(wording: RowWording): RowLine[] {
   const only = palette ? onlyColour(runs) : null;
   const all = only === null ? '' : `, all in ${colourName(palette, only)}`;
   const lines: RowLine[] = [
-    { key: 'row', text: `Row ${figure(row.row)}, ${directionWords(row.direction)}: ${count(row.knots, 'knot')}${all}.`, run: null },
+    {
+      key: 'row',
+      text: `Row ${figure(row.row)}, ${directionWords(row.direction)}: ${count(row.knots, 'knot')}${all}.`,
+      run: null,
+    },
   ];
 
   const isFirst = row.row === 1 && !before;
@@ -164,7 +172,8 @@ export function rowWords(wording: RowWording): RowLine[] {
     if (isFirst && isLast && fit[end].folds > 0)
       lines.push({ key: 'loop', text: foldsToLoop(fit[end].folds, end), run: null });
     const colour = palette && only === null && run.colour !== undefined ? ` in ${colourName(palette, run.colour)}` : '';
-    if (!isTurning(run)) lines.push({ key: 'knots', text: plainKnots(run, index, row, edges, fit, colour), run: index });
+    if (!isTurning(run))
+      lines.push({ key: 'knots', text: plainKnots(run, index, row, edges, fit, colour), run: index });
     else {
       const text = index === 0 ? startTurn(run, edges, fit, colour) : endTurn(run, edges, fit, colour);
       lines.push({ key: 'turn', text, run: index });
@@ -176,8 +185,36 @@ export function rowWords(wording: RowWording): RowLine[] {
   return lines;
 }
 
+/**
+ * The same instructions for a printed plan: runs of which nothing more is to be said stand in one line,
+ * 'Tie forward knots: six in chalk, one in tar, six in chalk.'
+ */
+export function rowLedger(wording: RowWording): RowLine[] {
+  const { row, palette } = wording;
+  const ledger: RowLine[] = [];
+  let open: string[] = [];
+  for (const line of rowWords(wording)) {
+    const run = line.run === null ? undefined : row.runs[line.run];
+    // A second sentence says on which string a knot falls, and must stay beside its run.
+    const bare = line.key === 'knots' && !line.text.slice(0, -1).includes('.');
+    if (run?.colour !== undefined && palette && bare && line.text.includes(' in ')) {
+      open.push(`${howMany(run)} in ${colourName(palette, run.colour)}`);
+      const text = `Tie ${knotName(run.knot)}s: ${open.join(', ')}.`;
+      if (open.length === 1) ledger.push(line);
+      else ledger[ledger.length - 1] = { ...line, text };
+    } else {
+      open = [];
+      ledger.push(line);
+    }
+  }
+  return ledger;
+}
+
 /** The same instructions as one text, to be spoken. */
-export const rowSpeech = (wording: RowWording): string => rowWords(wording).map(({ text }) => text).join(' ');
+export const rowSpeech = (wording: RowWording): string =>
+  rowWords(wording)
+    .map(({ text }) => text)
+    .join(' ');
 
 /** A row in one line: 'Row 5, left to right: 24 knots, with a bundle of 2 on the left and 2 on the right'. */
 export function rowSummary({ row, direction, knots, leftBundle, rightBundle }: RowPlan): string {

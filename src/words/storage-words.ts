@@ -17,7 +17,8 @@ const WHY: Readonly<Record<NotKept, string>> = {
   blocked: 'This browser does not let the page keep anything. What you see stays until you close the page.',
   full: 'There is no room left on this device to keep this. What you see stays until you close the page. You can make room by removing saved data of other sites.',
   unreadable: 'What was kept here could not be read, so you start afresh. The next thing you enter is kept as usual.',
-  newer: 'What is kept here is from a later version of the workbook, and it is left as it is. Load the page again to get that version.',
+  newer:
+    'What is kept here is from a later version of the workbook, and it is left as it is. Load the page again to get that version.',
   refused: 'This figure is not kept, because the workbook can’t plan for it. The last one that worked is still kept.',
 };
 

@@ -25,7 +25,10 @@ interface TermWords {
 }
 
 export const TERMS: Readonly<Record<Term, TermWords>> = {
-  'base-string': { term: 'base string', means: 'A string that hangs down the piece and is knotted over, one for each column.' },
+  'base-string': {
+    term: 'base string',
+    means: 'A string that hangs down the piece and is knotted over, one for each column.',
+  },
   'leading-string': {
     term: 'leading string',
     means: 'The string that travels across the row and makes every knot you see.',

@@ -11,7 +11,7 @@ export interface BothUnits {
 }
 
 /** Keeps a figure and its unit on one line. */
-export const NBSP = '\u00a0';
+const NBSP = '\u00a0';
 
 interface Scale {
   readonly unit: string;

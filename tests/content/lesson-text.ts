@@ -5,6 +5,7 @@ import { type FigureName, namedFigure, namedRow } from '../../src/solver/named-f
 import type { Plan } from '../../src/solver/plan.ts';
 import type { Thread } from '../../src/solver/thread/index.ts';
 import { type FigureForm, figureText } from '../../src/words/figure-text.ts';
+import { numberWord } from '../../src/words/numbers.ts';
 import { lengthRange } from '../../src/words/units.ts';
 
 /** A block of a lesson as it is written: its name, what the writer set, and what stands inside. */
@@ -102,6 +103,8 @@ function textOf(part: Part, reading: Reading): string {
     }
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';
+    case 'Figure':
+      return '\n\n';
     default:
       return `\n\n${within()}\n\n`;
   }
@@ -120,10 +123,18 @@ export function passagesOf(parts: readonly Part[], reading: Reading): string[] {
 }
 
 const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
-const words = new Intl.Segmenter('en', { granularity: 'word' });
 
-export const wordsIn = (text: string): string[] =>
-  [...words.segment(text)].filter(({ isWordLike }) => isWordLike).map(({ segment }) => segment);
+/** Words as a reader counts them: what stands between blanks, a hyphened word once. */
+export const wordsIn = (text: string): string[] => text.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word));
+
+const TENS = ['', 'ten', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
+
+/** A number below a hundred as it is spoken; a larger one is read figure by figure. */
+const spoken = (digits: string): string => {
+  const value = Number(digits);
+  if (value > 99 || digits.includes('.')) return [...digits].filter((each) => each !== '.').map(Number).map(numberWord).join(' ');
+  return value < 21 ? numberWord(value) : `${TENS[Math.floor(value / 10)]}${value % 10 ? ` ${numberWord(value % 10)}` : ''}`;
+};
 
 /** What the reading grade is made from. */
 export function countsOf(passages: readonly string[]): { sentence: number; word: number; syllable: number } {
@@ -131,7 +142,6 @@ export function countsOf(passages: readonly string[]): { sentence: number; word:
   return {
     sentence: passages.reduce((sum, passage) => sum + [...sentences.segment(passage)].length, 0),
     word: all.length,
-    // A number is read as a word; the counting of syllables knows letters only.
-    syllable: all.reduce((sum, word) => sum + Math.max(1, syllable(word)), 0),
+    syllable: all.reduce((sum, word) => sum + syllable(word.replace(/\d+(?:\.\d+)?/g, spoken)), 0),
   };
 }

@@ -164,6 +164,16 @@ describe('the answer', () => {
       tries(),
     ));
 
+  test('for an even width is the same whatever is asked for an odd string', () =>
+    fc.assert(
+      fc.property(figures, (entered) => {
+        const even = { ...entered, width: entered.width - (entered.width % 2) };
+        const [lone, carried] = (['lone-string', 'carried-end'] as const).map((oddMethod) => fitPiece({ ...even, oddMethod }));
+        expect(carried).toEqual(lone);
+      }),
+      tries(),
+    ));
+
   test('is the default one where nothing but width and capacity is entered: bundles to 8, a lone string, begun on the left', () =>
     fc.assert(
       fc.property(figures, ({ width, capacity }) => {

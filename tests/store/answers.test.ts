@@ -13,7 +13,12 @@ describe('answers to exercises', () => {
     page.save('sum-lantern', 7, { entered: { onBar: '14' }, checked: true, hints: 1 });
     page.save('sum-lantern', 8, { solved: true });
     const again = answersOn(device.page());
-    expect(again.load('sum-lantern', '7').value).toEqual({ ...NO_ANSWER, entered: { spare: '10', onBar: '14' }, checked: true, hints: 1 });
+    expect(again.load('sum-lantern', '7').value).toEqual({
+      ...NO_ANSWER,
+      entered: { spare: '10', onBar: '14' },
+      checked: true,
+      hints: 1,
+    });
     expect(again.load('sum-lantern', 8).value).toEqual({ ...NO_ANSWER, solved: true });
     expect(again.load('sum-heron', 7)).toEqual({ value: NO_ANSWER, entered: false, keeping: { kept: true } });
   });
@@ -24,13 +29,21 @@ describe('answers to exercises', () => {
     device.texts.set(KEY, released);
     const page = answersOn(device.page());
     expect(page.load('sum-lantern', 7).value).toEqual(JSON.parse(released)['sum-lantern 7']);
-    expect(page.load('mark-corners', 'tuesday').value.entered).toEqual({ cells: [[1, 1], [1, 2]] });
+    expect(page.load('mark-corners', 'tuesday').value.entered).toEqual({
+      cells: [
+        [1, 1],
+        [1, 2],
+      ],
+    });
   });
 
   test(`of more than ${MOST_ANSWERS} answers those touched longest ago are dropped, even where seeds are numbers`, () => {
     const device = new SharedShelf();
     const page = answersOn(device.page());
-    for (let seed = 0; seed < MOST_ANSWERS; seed += 1) page.save('sum', seed, { hints: 1 });
+    const full = Object.fromEntries(
+      Array.from({ length: MOST_ANSWERS }, (_, seed) => [`sum ${seed}`, { entered: {}, hints: 1 }]),
+    );
+    device.texts.set(KEY, JSON.stringify({ version: 1, ...full }));
     page.save('sum', 0, { hints: 2 });
     page.save('sum', 'new', { hints: 3 });
     expect(page.load('sum', 0).value.hints).toBe(2);
@@ -56,7 +69,10 @@ describe('answers to exercises', () => {
   test('an answer too long to be one is refused, and nothing else is touched', () => {
     const page = answersOn(new SharedShelf().page());
     page.save('say', 1, { entered: { sentence: 'Folds come in twos.' } });
-    expect(page.save('say', 1, { entered: { sentence: 'x'.repeat(LONGEST_ANSWER) } })).toEqual({ kept: false, why: 'refused' });
+    expect(page.save('say', 1, { entered: { sentence: 'x'.repeat(LONGEST_ANSWER) } })).toEqual({
+      kept: false,
+      why: 'refused',
+    });
     expect(page.load('say', 1).value.entered).toEqual({ sentence: 'Folds come in twos.' });
   });
 
@@ -87,7 +103,10 @@ describe('answers to exercises', () => {
 
   test('what is kept but no answer is left out, and without storage answers stay on the page', () => {
     const device = new SharedShelf();
-    device.texts.set(KEY, '{"version":1,"sum 1":7,"sum 2":{"entered":{"spare":{"a":1},"onBar":"14"},"hints":9},"sum 3":null}');
+    device.texts.set(
+      KEY,
+      '{"version":1,"sum 1":7,"sum 2":{"entered":{"spare":{"a":1},"onBar":"14"},"hints":9},"sum 3":null}',
+    );
     const page = answersOn(device.page());
     expect(page.load('sum', 1).entered).toBe(false);
     expect(page.load('sum', 2).value).toEqual({ ...NO_ANSWER, entered: { onBar: '14' } });

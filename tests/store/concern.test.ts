@@ -35,13 +35,25 @@ describe('what is kept in an older form', () => {
     ['the second', { version: 2, lines: 12 }],
     ['this', { version: 3, rows: 12 }],
   ])('%s form opens, step by step', (_, raw) => {
-    expect(kept(JSON.stringify(raw)).load()).toEqual({ value: { rows: 12, pitch: null }, entered: true, keeping: { kept: true } });
+    expect(kept(JSON.stringify(raw)).load()).toEqual({
+      value: { rows: 12, pitch: null },
+      entered: true,
+      keeping: { kept: true },
+    });
   });
 
   test('a form whose step is missing, or whose step fails, opens with what there is', () => {
     const none = { ...kind, migrations: {} as typeof kind.migrations };
     expect(kept('{"version":1,"rows":4}', none).load().value).toEqual(kind.start);
-    const failing = { ...kind, migrations: { ...kind.migrations, 1: () => { throw new TypeError('no height'); } } };
+    const failing = {
+      ...kind,
+      migrations: {
+        ...kind.migrations,
+        1: () => {
+          throw new TypeError('no height');
+        },
+      },
+    };
     expect(kept('{"version":1}', failing).load().keeping).toEqual({ kept: false, why: 'unreadable' });
   });
 

@@ -79,7 +79,11 @@ describe('the learner’s own figures', () => {
     const own = ownFiguresOn(device);
     expect(own.save({ width: 26 })).toEqual({ kept: false, why });
     own.save({ capacity: 16 });
-    expect(own.load()).toMatchObject({ value: { width: 26, capacity: 16 }, entered: true, keeping: { kept: false, why } });
+    expect(own.load()).toMatchObject({
+      value: { width: 26, capacity: 16 },
+      entered: true,
+      keeping: { kept: false, why },
+    });
     expect(own.forget()).toEqual({ kept: false, why });
     expect(own.load().value).toEqual(STARTING_FIGURES);
   });
@@ -97,20 +101,34 @@ describe('the learner’s own figures', () => {
     expect(ownFiguresOn(device.page()).load().value).toMatchObject({ width: 20, height: 40, capacity: 10 });
   });
 
-  test.each(['', 'not json', '[]', 'null', '7', '{}', '{"version":"1"}', '{"version":0}', '{"version":1.5,"width":20}'])(
-    'what can’t be read, %j, is told and does no harm',
-    (text) => {
-      const { own } = withKept(text);
-      expect(own.load()).toEqual({ value: STARTING_FIGURES, entered: false, keeping: { kept: false, why: 'unreadable' } });
-      expect(own.save({ width: 20 })).toEqual({ kept: true });
-      expect(own.load()).toMatchObject({ value: { width: 20 }, keeping: { kept: true } });
-    },
-  );
+  test.each([
+    '',
+    'not json',
+    '[]',
+    'null',
+    '7',
+    '{}',
+    '{"version":"1"}',
+    '{"version":0}',
+    '{"version":1.5,"width":20}',
+  ])('what can’t be read, %j, is told and does no harm', (text) => {
+    const { own } = withKept(text);
+    expect(own.load()).toEqual({
+      value: STARTING_FIGURES,
+      entered: false,
+      keeping: { kept: false, why: 'unreadable' },
+    });
+    expect(own.save({ width: 20 })).toEqual({ kept: true });
+    expect(own.load()).toMatchObject({ value: { width: 20 }, keeping: { kept: true } });
+  });
 
   test('figures of a later version are shown as far as they are known, and never written over', () => {
     const later = JSON.stringify({ version: 2, width: 20, capacity: 'as measured', colour: 'tar' });
     const { device, own } = withKept(later);
-    expect(own.load()).toMatchObject({ value: { width: 20, capacity: STARTING_FIGURES.capacity }, keeping: { kept: false, why: 'newer' } });
+    expect(own.load()).toMatchObject({
+      value: { width: 20, capacity: STARTING_FIGURES.capacity },
+      keeping: { kept: false, why: 'newer' },
+    });
     expect(own.save({ height: 40 })).toEqual({ kept: false, why: 'newer' });
     expect(own.load().value.height).toBe(40);
     expect(device.texts.get(KEY)).toBe(later);
@@ -118,23 +136,56 @@ describe('the learner’s own figures', () => {
 
   test('a figure that the solver refuses is not kept; the others of the same change are', () => {
     const own = ownFiguresOn(new SharedShelf().page());
-    expect(own.save({ width: 401, height: 40, cord: { diameter: 0.1, kind: 'firm' } })).toEqual({ kept: false, why: 'refused' });
+    expect(own.save({ width: 401, height: 40, cord: { diameter: 0.1, kind: 'firm' } })).toEqual({
+      kept: false,
+      why: 'refused',
+    });
     expect(own.load()).toMatchObject({
-      value: { width: STARTING_FIGURES.width, height: 40, cord: { diameter: STARTING_FIGURES.cord.diameter, kind: 'firm' } },
+      value: {
+        width: STARTING_FIGURES.width,
+        height: 40,
+        cord: { diameter: STARTING_FIGURES.cord.diameter, kind: 'firm' },
+      },
       keeping: { kept: true },
     });
   });
 
   test('bad fields in kept figures start afresh, good ones stay', () => {
-    const bad = { version: 1, width: 20, height: 0.5, oddMethod: 'both', chart: { from: 'index', id: '../secret' }, ring: 'round', cord: { kind: 'firm', measured: 'much' }, name: 'someone' };
+    const bad = {
+      version: 1,
+      width: 20,
+      height: 0.5,
+      oddMethod: 'both',
+      chart: { from: 'index', id: '../secret' },
+      ring: 'round',
+      cord: { kind: 'firm', measured: 'much' },
+      name: 'someone',
+    };
     const { own } = withKept(JSON.stringify(bad));
-    expect(own.load().value).toEqual({ ...STARTING_FIGURES, width: 20, cord: { ...STARTING_FIGURES.cord, kind: 'firm' } });
+    expect(own.load().value).toEqual({
+      ...STARTING_FIGURES,
+      width: 20,
+      cord: { ...STARTING_FIGURES.cord, kind: 'firm' },
+    });
   });
 
   test('each problem of a change is told in words', () => {
-    const change = { width: 1, closingBundle: 0, startSide: 'top', ring: { barWidth: -1 }, cord: { workingLength: 5, measured: { perKnot: 0 } } };
+    const change = {
+      width: 1,
+      closingBundle: 0,
+      startSide: 'top',
+      ring: { barWidth: -1 },
+      cord: { workingLength: 5, measured: { perKnot: 0 } },
+    };
     const problems = ownFiguresProblems(change as unknown as OwnFiguresChange);
-    expect(problems.map(({ field }) => field)).toEqual(['width', 'startSide', 'closingBundle', 'barWidth', 'workingLength', 'perKnot']);
+    expect(problems.map(({ field }) => field)).toEqual([
+      'width',
+      'startSide',
+      'closingBundle',
+      'barWidth',
+      'workingLength',
+      'perKnot',
+    ]);
     for (const problem of problems) expectSentences(problemWords(problem));
   });
 
@@ -165,10 +216,18 @@ describe('the learner’s own figures', () => {
         fc.oneof(
           fc.string(),
           fc.json(),
-          fc.record(
-            { version: fc.constantFrom(1, 2), width: fc.anything(), cord: fc.anything(), chart: fc.anything(), ring: fc.anything() },
-            { requiredKeys: ['version'] },
-          ).map((record) => JSON.stringify(record, (_, value) => (typeof value === 'bigint' ? String(value) : value))),
+          fc
+            .record(
+              {
+                version: fc.constantFrom(1, 2),
+                width: fc.anything(),
+                cord: fc.anything(),
+                chart: fc.anything(),
+                ring: fc.anything(),
+              },
+              { requiredKeys: ['version'] },
+            )
+            .map((record) => JSON.stringify(record, (_, value) => (typeof value === 'bigint' ? String(value) : value))),
         ),
         (text) => {
           const { own } = withKept(text);
@@ -192,7 +251,10 @@ describe('the learner’s own figures', () => {
             closingBundle: fc.option(fc.integer({ min: 1, max: 400 })),
             oddMethod: fc.constantFrom('lone-string', 'carried-end'),
             startSide: fc.constantFrom('left', 'right'),
-            chart: fc.oneof(fc.constant(null), fc.string().map((text) => ({ from: 'text', text }) as const)),
+            chart: fc.oneof(
+              fc.constant(null),
+              fc.string().map((text) => ({ from: 'text', text }) as const),
+            ),
           },
           { requiredKeys: [] },
         ),

@@ -1,10 +1,20 @@
 import { describe, expect, test } from 'vitest';
-import { type Chart, type ChartFault, type ChartMistakeKey, checkChart, parseChart, type Problem } from '../../src/solver/index.ts';
+import {
+  type Chart,
+  type ChartFault,
+  type ChartMistakeKey,
+  checkChart,
+  type Problem,
+  parseChart,
+} from '../../src/solver/index.ts';
 import { chartWords } from '../../src/words/chart-words.ts';
 import { expectSentences } from './sayable.ts';
 
 const head = 'chart Pear\ncolour . chalk #f2ead8\ncolour # tar #222222\n\n';
-const manyColours = Array.from({ length: 33 }, (_, index) => `colour ${String.fromCharCode(0x41 + index)} tar #222222`).join('\n');
+const manyColours = Array.from(
+  { length: 33 },
+  (_, index) => `colour ${String.fromCharCode(0x41 + index)} tar #222222`,
+).join('\n');
 
 /** For each mistake, a text in which it is the first. */
 const TEXTS: Readonly<Record<ChartMistakeKey, unknown>> = {
@@ -67,7 +77,11 @@ function problemIn(text: unknown): Problem {
 }
 
 /** What stands in a text may be any character; only the sentence round it is ours. */
-const ours = (text: string): string => text.replace(/“[^”]*”/g, '“it”').replace(/: [^A-Za-z ]( [^ ])*$/, '.').replace(/(?<=: |chalk )[.#]\S*( chalk)?( #\w+)?/g, 'x');
+const ours = (text: string): string =>
+  text
+    .replace(/“[^”]*”/g, '“it”')
+    .replace(/: [^A-Za-z ]( [^ ])*$/, '.')
+    .replace(/(?<=: |chalk )[.#]\S*( chalk)?( #\w+)?/g, 'x');
 
 describe('mistakes in a chart', () => {
   test.each(Object.entries(TEXTS))('%s is told with its place and what would work', (mistake, text) => {
@@ -89,7 +103,10 @@ describe('mistakes in a chart', () => {
     expect(chartWords(problemIn(TEXTS['ragged-row']))).toBe(
       'Line 6, character 3: This row has 3 characters, but the first row has 2. All rows need the same number.',
     );
-    expect(chartWords(problemIn(TEXTS['unknown-key']))).toBe('Line 6, character 2: No colour has the key “x”. The keys are: . #');
+    expect(chartWords(problemIn(TEXTS['ragged-row']), false)).toMatch(/^This row has 3 characters/);
+    expect(chartWords(problemIn(TEXTS['unknown-key']))).toBe(
+      'Line 6, character 2: No colour has the key “x”. The keys are: . #',
+    );
   });
 
   test('other problems with a chart are told as everywhere else', () => {

@@ -49,7 +49,9 @@ describe('the cut list in words', () => {
   test('the evening’s piece has four folds on the bar and one at each side', () => {
     const texts = listFor({ width: 12, height: 14, capacity: 8 }).pieces.map((piece) => cutWords(piece, 'metric'));
     expect(texts).toHaveLength(3);
-    expect(texts[0]).toMatch(/^Cut 4 pieces of about [\d.]+\u00a0cm \([\d.]+–[\d.]+\) for the bar, each folded in half\.$/);
+    expect(texts[0]).toMatch(
+      /^Cut 4 pieces of about [\d.]+\u00a0cm \([\d.]+–[\d.]+\) for the bar, each folded in half\.$/,
+    );
     expect(texts[1]).toMatch(/^Cut 1 piece of .+ for the left bundle, folded in half\.$/);
   });
 

@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
-import {
-  exercises,
-  LEVELS,
-  MARK_TARGETS,
-  NUMBER_ASKS,
-  SUM_FIELDS,
-} from '../../src/solver/exercises/index.ts';
+import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS, SUM_FIELDS } from '../../src/solver/exercises/index.ts';
 import type { HintKeyOf, StepKeyOf } from '../../src/solver/exercises/steps.ts';
 import { hintWords, WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
 import { fieldLabel, fieldUnit } from '../../src/words/exercises/labels.ts';
@@ -28,9 +22,29 @@ const PROBLEMS: readonly ExerciseProblem[] = [
   ]),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
   exercises.sum.make('straight', 'mixed', { width: 3, capacity: 3 }),
-  exercises.number.make('steps', 'alone', { ask: 'knots-in-row', width: 26, capacity: 16, height: 60, openingStep: 2, closingStep: 3, row: 4 }),
-  exercises.number.make('steps', 'alone', { ask: 'first-closing-row', width: 26, capacity: 16, height: 60, closingStep: 3 }),
-  exercises.number.make('steps', 'alone', { ask: 'full-width-row', width: 26, capacity: 16, height: 60, openingStep: 4 }),
+  exercises.number.make('steps', 'alone', {
+    ask: 'knots-in-row',
+    width: 26,
+    capacity: 16,
+    height: 60,
+    openingStep: 2,
+    closingStep: 3,
+    row: 4,
+  }),
+  exercises.number.make('steps', 'alone', {
+    ask: 'first-closing-row',
+    width: 26,
+    capacity: 16,
+    height: 60,
+    closingStep: 3,
+  }),
+  exercises.number.make('steps', 'alone', {
+    ask: 'full-width-row',
+    width: 26,
+    capacity: 16,
+    height: 60,
+    openingStep: 4,
+  }),
   exercises.number.make('two', 'alone', { ask: 'corner-cells', width: 12, capacity: 8, height: 14 }),
   exercises.number.make('last', 'alone', { ask: 'bundle-in-row', width: 26, capacity: 16, height: 32, row: 32 }),
   ...Array.from({ length: 12 }, (_, seed) =>
@@ -39,7 +53,8 @@ const PROBLEMS: readonly ExerciseProblem[] = [
   exercises.number.make('all', 'alone', { ask: 'knots-in-row', width: 26, capacity: 16, height: 32, row: 12 }),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 
-const numbersIn = (text: string): number[] => (text.match(/\d[\d,]*(?:\.\d+)?/g) ?? []).map((digits) => Number(digits.replaceAll(',', '')));
+const numbersIn = (text: string): number[] =>
+  (text.match(/\d[\d,]*(?:\.\d+)?/g) ?? []).map((digits) => Number(digits.replaceAll(',', '')));
 const each = (says: <K extends KindName>(kind: K, problem: ProblemOf<K>) => void): void => {
   for (const problem of PROBLEMS) {
     if (problem.kind === 'sum') says('sum', problem);
@@ -47,7 +62,13 @@ const each = (says: <K extends KindName>(kind: K, problem: ProblemOf<K>) => void
     else says('mark', problem);
   }
 };
-const strictly = <Key extends string>({ key, values }: { readonly key: Key; readonly values: Readonly<Record<string, number | string>> }) => ({ key, values: strict(values) });
+const strictly = <Key extends string>({
+  key,
+  values,
+}: {
+  readonly key: Key;
+  readonly values: Readonly<Record<string, number | string>>;
+}) => ({ key, values: strict(values) });
 
 describe('questions', () => {
   test('every question says what is known and what is asked', () => {
@@ -67,7 +88,13 @@ describe('questions', () => {
       given: 'The chart is 26 columns wide. The bar takes 16.',
       ask: 'Work out the fitting sum, one figure after the other.',
     });
-    const knots = exercises.number.make(4, 'alone', { ask: 'knots-in-row', width: 26, capacity: 16, height: 32, row: 3 });
+    const knots = exercises.number.make(4, 'alone', {
+      ask: 'knots-in-row',
+      width: 26,
+      capacity: 16,
+      height: 32,
+      row: 3,
+    });
     if ('ok' in knots) throw new Error('there is a row 3');
     expect(questionWords(knots)).toEqual({
       given:
@@ -78,10 +105,17 @@ describe('questions', () => {
 
   test('every field has a label of its own, and lengths a unit', () => {
     const labels = (problem: ExerciseProblem) =>
-      (problem.kind === 'sum' ? problem.fields : problem.kind === 'number' ? (['figure'] as const) : (['row-3'] as const)).map((field) => fieldLabel(problem, field));
+      (problem.kind === 'sum'
+        ? problem.fields
+        : problem.kind === 'number'
+          ? (['figure'] as const)
+          : (['row-3'] as const)
+      ).map((field) => fieldLabel(problem, field));
     for (const problem of PROBLEMS) {
       for (const label of labels(problem)) expectSayable(label.replace('?', ''));
-      expect(fieldUnit(problem)).toBe(problem.kind === 'number' && (problem.ask === 'cut-length' || problem.ask === 'base-string-in-all') ? 'mm' : '');
+      expect(fieldUnit(problem)).toBe(
+        problem.kind === 'number' && (problem.ask === 'cut-length' || problem.ask === 'base-string-in-all') ? 'mm' : '',
+      );
     }
     const sum = exercises.sum.make('all', 'mixed', { width: 21, capacity: 15 });
     if ('ok' in sum) throw new Error('21 on 15 is a sum');
@@ -102,7 +136,9 @@ describe('worked steps', () => {
           const [left = '', right = ''] = part.replaceAll(',', '').split(' = ');
           const worked = left
             .replace(/\((\d+) − 1\)/, (_, whole: string) => String(Number(whole) - 1))
-            .replace(/([\d.]+) ([×÷]) ([\d.]+)/g, (_, a: string, sign: string, b: string) => String(sign === '×' ? Number(a) * Number(b) : Number(a) / Number(b)))
+            .replace(/([\d.]+) ([×÷]) ([\d.]+)/g, (_, a: string, sign: string, b: string) =>
+              String(sign === '×' ? Number(a) * Number(b) : Number(a) / Number(b)),
+            )
             .split(/ (?=[+−])/)
             .reduce((all, term) => all + Number(term.replace('− ', '-').replace('+ ', '')), 0);
           expect(worked, `${kind} ${step.key}: ${part}`).toBe(Number(right));
@@ -163,7 +199,8 @@ describe('hints', () => {
   test('every hint has words, and says no figure that the question does not say', () => {
     const met = new Set<HintKeyOf<KindName>>();
     each((kind, problem) => {
-      const fields: readonly (FieldOf<KindName> | null)[] = problem.kind === 'sum' ? [null, ...problem.fields] : [null];
+      const fields: readonly (FieldOf<KindName> | null)[] =
+        problem.kind === 'sum' ? [null, ...problem.fields.filter((field) => !met.has(`do-${field}`))] : [null];
       for (const field of fields) {
         const { look, do: todo, worked } = exercises[kind].hints(problem, field as FieldOf<typeof kind> | null);
         const question = questionWords(problem);
@@ -171,7 +208,11 @@ describe('hints', () => {
           met.add(hint.key);
           const text = hintWords(kind, strictly(hint));
           expectSentences(text.replace(/\?/g, '.'));
-          const known = [1, 'width' in problem ? problem.width + 1 : 0, ...numbersIn(`${question.given} ${question.ask}`)];
+          const known = [
+            1,
+            'width' in problem ? problem.width + 1 : 0,
+            ...numbersIn(`${question.given} ${question.ask}`),
+          ];
           for (const number of numbersIn(text)) expect(known, text).toContain(number);
         }
         for (const step of worked?.steps ?? []) expectSentences(stepWords(kind, step));
@@ -186,13 +227,19 @@ describe('hints', () => {
 });
 
 describe('verdicts', () => {
-  const sum = exercises.sum.make('v', 'alone', { width: 26, capacity: 16, fields: ['spare', 'eachSide', 'parity', 'borrowed', 'onBar', 'bundle'] });
+  const sum = exercises.sum.make('v', 'alone', {
+    width: 26,
+    capacity: 16,
+    fields: ['spare', 'eachSide', 'parity', 'borrowed', 'onBar', 'bundle'],
+  });
   if ('ok' in sum) throw new Error('26 on 16 is a sum');
 
   test('each verdict on a figure is told beside it', () => {
     const answer = { spare: 10, eachSide: '5', parity: 'odd', borrowed: 0, onBar: 16, bundle: 'five' };
     const judged = exercises.sum.judge(sum, answer, {});
-    const told = sum.fields.map((field) => verdictWords(sum, field, judged.fields[field] ?? { verdict: 'missing' }, answer[field as keyof typeof answer]));
+    const told = sum.fields.map((field) =>
+      verdictWords(sum, field, judged.fields[field] ?? { verdict: 'missing' }, answer[field as keyof typeof answer]),
+    );
     expect(told).toEqual([
       'This is right.',
       'This is right.',
@@ -201,25 +248,55 @@ describe('verdicts', () => {
       'This follows from what you entered above. It will change when the figure above is put right.',
       '“five” can’t be read as a whole number. Enter one in digits, like 14.',
     ]);
-    expect(verdictWords(sum, 'spare', { verdict: 'wrong' }, '12')).toBe('“12” does not follow from the figures in the question.');
-    expect(outcomeWords(sum, judged)).toBe('“Strings borrowed from the bar” can’t be read yet. Put it right, then check again.'.replace('Strings borrowed from the bar', fieldLabel(sum, judged.first ?? 'spare')));
+    expect(verdictWords(sum, 'spare', { verdict: 'wrong' }, '12')).toBe(
+      '“12” does not follow from the figures in the question.',
+    );
+    expect(outcomeWords(sum, judged)).toBe(
+      '“Strings borrowed from the bar” can’t be read yet. Put it right, then check again.'.replace(
+        'Strings borrowed from the bar',
+        fieldLabel(sum, judged.first ?? 'spare'),
+      ),
+    );
   });
 
   test('the outcome says whether it was a try, and where to look first', () => {
-    const outcome = (answer: Parameters<typeof exercises.sum.judge>[1]) => outcomeWords(sum, exercises.sum.judge(sum, answer, {}));
+    const outcome = (answer: Parameters<typeof exercises.sum.judge>[1]) =>
+      outcomeWords(sum, exercises.sum.judge(sum, answer, {}));
     const right = { spare: 10, eachSide: 5, parity: 'odd', borrowed: 2, onBar: 14, bundle: 6 };
     expect(outcome(right)).toBe('That is right.');
-    expect(outcome({ ...right, borrowed: 0 })).toBe('Look at “Strings borrowed from the bar” first: it is the first that does not come out.');
+    expect(outcome({ ...right, borrowed: 0 })).toBe(
+      'Look at “Strings borrowed from the bar” first: it is the first that does not come out.',
+    );
     expect(outcome({ ...right, spare: '' })).toBe('“Spare strings” is still empty. Fill it in, then check again.');
-    expect(outcome({ ...right, spare: 'ten' })).toBe('“Spare strings” can’t be read yet. Put it right, then check again.');
+    expect(outcome({ ...right, spare: 'ten' })).toBe(
+      '“Spare strings” can’t be read yet. Put it right, then check again.',
+    );
   });
 
   test('marked cells are told by how many, never by which', () => {
-    const marks = exercises.mark.make('m', 'alone', { target: 'corner-cells', width: 26, capacity: 16, height: 32, from: 1, to: 6 });
+    const marks = exercises.mark.make('m', 'alone', {
+      target: 'corner-cells',
+      width: 26,
+      capacity: 16,
+      height: 32,
+      from: 1,
+      to: 6,
+    });
     if ('ok' in marks) throw new Error('rows 1 to 6 have corner cells');
-    const judged = exercises.mark.judge(marks, [[1, 1], [1, 2], [1, 13], [6, 4]], {});
+    const judged = exercises.mark.judge(
+      marks,
+      [
+        [1, 1],
+        [1, 2],
+        [1, 13],
+        [6, 4],
+      ],
+      {},
+    );
     const told = (field: FieldOf<'mark'>) => verdictWords(marks, field, judged.fields[field] ?? { verdict: 'missing' });
-    expect(told('row-1')).toBe('In this row 8 cells are still to be marked, and 1 cell should not be marked, and 2 cells are right.');
+    expect(told('row-1')).toBe(
+      'In this row 8 cells are still to be marked, and 1 cell should not be marked, and 2 cells are right.',
+    );
     expect(told('row-6')).toBe('In this row 1 cell should not be marked.');
     expect(outcomeWords(marks, judged)).toBe('Look at “Row 1” first: it is the first that does not come out.');
     expect(outcomeWords(marks, exercises.mark.judge(marks, [], {}))).toContain('it is no try');
@@ -228,7 +305,13 @@ describe('verdicts', () => {
   });
 
   test('every reason why an entry can’t be read has words', () => {
-    for (const reason of ['not-a-whole-number', 'too-long', 'not-even-or-odd', 'not-cells', 'outside-the-chart'] as const)
+    for (const reason of [
+      'not-a-whole-number',
+      'too-long',
+      'not-even-or-odd',
+      'not-cells',
+      'outside-the-chart',
+    ] as const)
       for (const entered of ['2.5', undefined, '', 'x'.repeat(500), null]) {
         const text = verdictWords(sum, 'spare', { verdict: 'unreadable', reason }, entered);
         expectSentences(text);

@@ -26,7 +26,9 @@ describe('gathering and finishing in words', () => {
     expect(text[1]).toBe(
       'Begin on the left. Take the next single string and tie a backward knot with it round the left bundle, which takes the string in. Do that three times in all. Then 5 strings are together on the left.',
     );
-    expect(text).toContain('Pass the right one of the last two strings behind the strings on the right, to their outer side.');
+    expect(text).toContain(
+      'Pass the right one of the last two strings behind the strings on the right, to their outer side.',
+    );
     expect(text.indexOf('Only now trim the ends.')).toBe(text.length - 2);
   });
 

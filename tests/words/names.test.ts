@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { type FigureName, planPiece } from '../../src/solver/index.ts';
 import { namedFigure, ROW_FIGURES } from '../../src/solver/named-figures.ts';
-import { figureLabel } from '../../src/words/named-figure-words.ts';
 import { type KnotName, knotHow, knotName } from '../../src/words/knot-words.ts';
+import { figureLabel } from '../../src/words/named-figure-words.ts';
 import { type NotKept, storageWords } from '../../src/words/storage-words.ts';
 import { TERMS } from '../../src/words/terms.ts';
 import { expectSayable, expectSentences } from './sayable.ts';

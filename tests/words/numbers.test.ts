@@ -17,8 +17,10 @@ describe('figures in a sentence', () => {
     ['samphire', 'samphire'],
   ])('%s is read as %s', (value, text) => expect(figure(value)).toBe(text));
 
-  test.each([Number.NaN, Number.POSITIVE_INFINITY, undefined, null])('%s is no figure, and shown as a question mark', (value) =>
-    expect(figure(value)).toBe('?'));
+  test.each([Number.NaN, Number.POSITIVE_INFINITY, undefined, null])(
+    '%s is no figure, and shown as a question mark',
+    (value) => expect(figure(value)).toBe('?'),
+  );
 
   test.each([
     [0, '0 folds'],

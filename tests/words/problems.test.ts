@@ -4,14 +4,15 @@ import {
   type Chart,
   type Fit,
   fitPiece,
-  parseChart,
-  planRows,
   type Problem,
   type ProblemCode,
+  parseChart,
+  planRows,
 } from '../../src/solver/index.ts';
+import { calibrate } from '../../src/solver/thread/calibrate.ts';
 import { capacityRange } from '../../src/solver/thread/capacity.ts';
 import { pitches } from '../../src/solver/thread/pitch.ts';
-import { choiceWord, fieldName } from '../../src/words/fields.ts';
+import { choiceWord, fieldName, swatchPartName } from '../../src/words/fields.ts';
 import { problemWords } from '../../src/words/problems.ts';
 import { expectSentences, strict } from './sayable.ts';
 
@@ -78,14 +79,17 @@ const PROBLEMS: Readonly<Record<ProblemCode, readonly Problem[]>> = {
 };
 
 describe('problems in words', () => {
-  test.each(Object.entries(PROBLEMS))('%s says what was entered, what is the matter and what would work', (code, problems) => {
-    expect(problems.length).toBeGreaterThan(0);
-    for (const problem of problems) {
-      expect(problem.code).toBe(code);
-      for (const units of ['metric', 'inches'] as const)
-        expectSentences(problemWords({ ...problem, values: strict(problem.values, ['rows']) }, { units }));
-    }
-  });
+  test.each(Object.entries(PROBLEMS))(
+    '%s says what was entered, what is the matter and what would work',
+    (code, problems) => {
+      expect(problems.length).toBeGreaterThan(0);
+      for (const problem of problems) {
+        expect(problem.code).toBe(code);
+        for (const units of ['metric', 'inches'] as const)
+          expectSentences(problemWords({ ...problem, values: strict(problem.values, ['rows']) }, { units }));
+      }
+    },
+  );
 
   test('a figure that is no whole number is quoted, and its range named', () => {
     const [half, word, empty] = PROBLEMS['not-a-whole-number'].map((problem) => problemWords(problem));
@@ -118,6 +122,13 @@ describe('problems in words', () => {
     const [jump, drop] = PROBLEMS['changes-by-more-than-one'].map((problem) => problemWords(problem));
     expect(jump).toContain('so 2, 3 or 4 works here.');
     expect(drop).toContain('so 1 or 2 works here.');
+  });
+
+  test('a swatch’s width is not called the chart’s', () => {
+    const problem = problemOf(calibrate({ width: 9999 }));
+    expect(problemWords(problem, { name: swatchPartName('width') })).toBe(
+      'You entered 9999 for the width of your swatch. That is too big. Anything from 0.5 to 5000 works.',
+    );
   });
 
   test('a field nobody has named yet is called as it is, and a choice likewise', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Chart, type Piece, planPiece, planRows, type PlanInput, type RowPlan } from '../../src/solver/index.ts';
-import { rowSpeech, rowSummary, rowWords } from '../../src/words/row-words.ts';
+import { type Chart, type Piece, type PlanInput, planPiece, planRows, type RowPlan } from '../../src/solver/index.ts';
+import { rowLedger, rowSpeech, rowSummary, rowWords } from '../../src/words/row-words.ts';
 import { tries } from '../seed.ts';
 import { chartedPieces } from '../solver/worlds.ts';
 import { expectSentences } from './sayable.ts';
@@ -62,7 +62,9 @@ describe('a row in words', () => {
       'Take one string in on the left: pass the next string behind the leading string to the outer side. It joins the bundle.',
       'Tie a backward-forward knot round all 3 strings of the left bundle.',
     ]);
-    expect(linesOf(lantern, 29).at(-2)).toBe('Take one more string into the right bundle: tie a forward-backward knot round all 3 strings.');
+    expect(linesOf(lantern, 29).at(-2)).toBe(
+      'Take one more string into the right bundle: tie a forward-backward knot round all 3 strings.',
+    );
   });
 
   test('a straight row only changes direction', () => {
@@ -71,15 +73,23 @@ describe('a row in words', () => {
       'Tie twelve forward knots.',
       'The leading string is now outside the right edge.',
     ]);
-    expect(linesOf({ width: 12, height: 4, capacity: 12 }, 1)).toContain('Pin the leading string outside the edge string on the left.');
+    expect(linesOf({ width: 12, height: 4, capacity: 12 }, 1)).toContain(
+      'Pin the leading string outside the edge string on the left.',
+    );
   });
 
   test('a carried end is named on its own side in every row', () => {
     const odd = { width: 25, height: 20, capacity: 16, oddMethod: 'carried-end' } as const;
-    expect(linesOf(odd, 1).at(-2)).toBe('Tie a forward-backward knot round all 5 strings of the right bundle, with the carried end.');
+    expect(linesOf(odd, 1).at(-2)).toBe(
+      'Tie a forward-backward knot round all 5 strings of the right bundle, with the carried end.',
+    );
     expect(linesOf(odd, 1)[3]).toBe('Tie a backward-forward knot round all 6 strings of the left bundle.');
-    expect(linesOf(odd, 7)).toContain('Tie 25 forward knots. The last is round the edge string and the carried end together.');
-    expect(linesOf(odd, 8)).toContain('Tie 25 backward knots. The first is round the edge string and the carried end together.');
+    expect(linesOf(odd, 7)).toContain(
+      'Tie 25 forward knots. The last is round the edge string and the carried end together.',
+    );
+    expect(linesOf(odd, 8)).toContain(
+      'Tie 25 backward knots. The first is round the edge string and the carried end together.',
+    );
   });
 
   test('colours are named at each change, or once where a row has one', () => {
@@ -115,12 +125,14 @@ describe('a row in words', () => {
 });
 
 describe('every row of every piece', () => {
-  const eachRow = (says: (row: RowPlan, above: RowPlan | undefined, piece: Piece & { readonly chart: Chart }) => void) =>
+  const eachRow = (
+    says: (row: RowPlan, above: RowPlan | undefined, piece: Piece & { readonly chart: Chart }) => void,
+  ) =>
     fc.assert(
       fc.property(chartedPieces, (piece) => {
         const rows = planRows(piece);
         if (!Array.isArray(rows)) throw new Error('not planned');
-        rows.forEach((row, index) => says(row, rows[index - 1], piece));
+        for (const [index, row] of rows.entries()) says(row, rows[index - 1], piece);
       }),
       tries(60),
     );
@@ -150,5 +162,16 @@ describe('every row of every piece', () => {
     eachRow((row, before, { fit }) => {
       const told = rowSpeech({ row, before, fit }).match(/carried end/g) ?? [];
       expect(told.length).toBe(fit.carrySide === null ? 0 : 1);
+    }));
+
+  test('says each run once in the ledger too, with runs of which nothing more is to be said in one line', () =>
+    eachRow((row, before, { fit, chart }) => {
+      const { palette } = chart;
+      const lines = rowWords({ row, before, fit, palette });
+      const ledger = rowLedger({ row, before, fit, palette });
+      const inColours = (said: readonly { text: string }[]) => said.flatMap(({ text }) => text.match(/ in [a-z]/g) ?? []).length;
+      expect(ledger.length).toBeLessThanOrEqual(lines.length);
+      expect(inColours(ledger)).toBe(inColours(lines));
+      for (const { text } of ledger) expectSentences(text);
     }));
 });

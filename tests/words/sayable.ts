@@ -10,7 +10,7 @@ const drawn = new RegExp(`^[\\u0020-\\u007e\\u00a0-\\u00ff${signs}]*$`, 'u');
 
 const NOUNS =
   'string|fold|knot|column|row|cell|colour|place|piece|character|end|minute|hour|second|time|working length|corner cell|bundle|half hitch';
-const oneOfMany = new RegExp(`(?<!(?:row|column|line|character|colour|[\\d.,/–]) ?)\\b1 (?:${NOUNS})(?:s|es)\\b`, 'i');
+const oneOfMany = new RegExp(`(?<!(?:row|column|line|character|colour|[\\d.,/–−]) ?)\\b1 (?:${NOUNS})(?:s|es)\\b`, 'i');
 const manyOfOne = new RegExp(`\\b(?:0|[2-9]|\\d{2,}) (?:${NOUNS})\\b(?!s| of the last)`);
 
 /** Texts that have passed already: many figures say the same. */
@@ -28,7 +28,9 @@ export function expectSayable(text: string): void {
   expect(text, 'a plain minus or quote').not.toMatch(/(?<!\w)-\d|["']/);
   expect(text, 'one of many').not.toMatch(oneOfMany);
   expect(text, 'many of one').not.toMatch(manyOfOne);
-  expect(text, 'a sentence that blames').not.toMatch(/\b(?:wrong|invalid|illegal|error|fail(?:ed)?|incorrect|must not)\b/i);
+  expect(text, 'a sentence that blames').not.toMatch(
+    /\b(?:wrong|invalid|illegal|error|fail(?:ed)?|incorrect|must not)\b/i,
+  );
   said.add(text);
 }
 

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem } from '../../src/solver/exercises/contract.ts';
 import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
 import { slips } from '../../src/solver/exercises/sum/missteps.ts';
-import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
 import type { SlipId } from '../../src/solver/missteps/ids.ts';
+import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
 import { explanationWords, FOLLOW_UP, noSlipWords, slipWords } from '../../src/words/slips/index.ts';
 import { drawing, replay } from '../seed.ts';
 import { expectSentences } from './sayable.ts';
@@ -15,22 +15,26 @@ const PROBLEMS: readonly ExerciseProblem[] = [
   exercises.sum.make('lone', 'mixed', { width: 21, capacity: 15 }),
   exercises.sum.make('carried', 'mixed', { width: 25, capacity: 16, oddMethod: 'carried-end' }),
   ...LEVELS.flatMap((level) => [
-  ...seeds(5).map((seed) => exercises.sum.make(seed, level)),
-  ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
-  ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
+    ...seeds(5).map((seed) => exercises.sum.make(seed, level)),
+    ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
+    ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
   ]),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** Claims in a text that arithmetic can check. */
 function expectTrueClaims(text: string): void {
   for (const [claim, bar = '', side = '', all = '', needs = '', off = '', which = ''] of text.matchAll(
-    /([\d,−]+) on the bar and ([\d,−]+) on each side are ([\d,−]+) strings?\. The chart needs ([\d,]+), so ([\d,]+) (?:is|are) (too many|missing)/g,
+    /([\d,−]+) on the bar and ([\d,−]+) on each side are ([\d,−]+) strings?\. The piece needs ([\d,]+), so ([\d,]+) (?:is|are) (too many|missing)/g,
   )) {
-    const [b, s, a, n, o] = [bar, side, all, needs, off].map((figure) => Number(figure.replace('−', '-').replaceAll(',', '')));
+    const [b, s, a, n, o] = [bar, side, all, needs, off].map((figure) =>
+      Number(figure.replace('−', '-').replaceAll(',', '')),
+    );
     expect(Number(b) + 2 * Number(s), claim).toBe(a);
     expect(Number(n) + (which === 'too many' ? 1 : -1) * Number(o), claim).toBe(a);
   }
-  for (const [claim, odd = ''] of text.matchAll(/(\d+)(?: strings? (?:is|are) left for the sides\. That| spare\. That|\. That)? is odd/g))
+  for (const [claim, odd = ''] of text.matchAll(
+    /(\d+)(?: strings? (?:is|are) left for the sides\. That| spare\. That|\. That)? is odd/g,
+  ))
     expect(Number(odd) % 2, claim).toBe(1);
   for (const [claim, a = '', sign = '', b = '', sum = ''] of text.matchAll(/([\d−]+) ([+−]) (\d+) = (−?\d+)/g))
     expect(Number(a) + (sign === '+' ? 1 : -1) * Number(b), claim).toBe(Number(sum.replace('−', '-')));
@@ -54,7 +58,9 @@ describe('slips in words', () => {
         for (const text of Object.values(words)) expectSentences(text);
         expectTrueClaims(told(words));
         expect(words.did).toMatch(/^You [a-z]/);
-        expect(slipWords(problem, slip, answer, false)?.did).toBe(words.did.replace(/^You/, 'You would get this if you'));
+        expect(slipWords(problem, slip, answer, false)?.did).toBe(
+          words.did.replace(/^You/, 'You would get this if you'),
+        );
       }
     expect([...met].sort(), replay).toEqual([...SLIPS].sort());
   });
@@ -71,7 +77,11 @@ describe('slips in words', () => {
   });
 
   test('five a side kept odd on a bar of 16 is told with these figures', () => {
-    const sum = exercises.sum.make('x', 'alone', { width: 26, capacity: 16, fields: ['spare', 'eachSide', 'borrowed', 'onBar', 'bundle'] });
+    const sum = exercises.sum.make('x', 'alone', {
+      width: 26,
+      capacity: 16,
+      fields: ['spare', 'eachSide', 'borrowed', 'onBar', 'bundle'],
+    });
     if ('ok' in sum) throw new Error('26 on 16 is a sum');
     const answer = { spare: 10, eachSide: '5', borrowed: 0, onBar: 16, bundle: 5 };
     const [explanation] = explanationWords(sum, answer, exercises.sum.check(sum, answer));
@@ -84,11 +94,19 @@ describe('slips in words', () => {
     ]);
     const kept = { ...answer, borrowed: 2, bundle: 6 };
     const [raised] = explanationWords(sum, kept, exercises.sum.check(sum, kept));
-    expect(raised?.[0]?.why).toBe('16 on the bar and 6 on each side are 28 strings. The chart needs 26, so 2 are too many.');
+    expect(raised?.[0]?.why).toBe(
+      '16 on the bar and 6 on each side are 28 strings. The piece needs 26, so 2 are too many.',
+    );
   });
 
   test('a single figure is only a guess, and says so', () => {
-    const knots = exercises.number.make(4, 'alone', { ask: 'knots-in-row', width: 26, capacity: 16, height: 32, row: 3 });
+    const knots = exercises.number.make(4, 'alone', {
+      ask: 'knots-in-row',
+      width: 26,
+      capacity: 16,
+      height: 32,
+      row: 3,
+    });
     if ('ok' in knots) throw new Error('there is a row 3');
     const answer = { figure: 26 };
     const [explanation] = explanationWords(knots, answer, exercises.number.check(knots, answer));
@@ -102,7 +120,7 @@ describe('slips in words', () => {
   test('two slips in one sum are told one after the other, with claims that hold', () => {
     let pairs = 0;
     for (const problem of PROBLEMS) {
-      if (problem.kind !== 'sum') continue;
+      if (problem.kind !== 'sum' || pairs > 400) continue;
       for (const { slips: made, answer } of slips.pairs(problem)) {
         const [explanation] = explanationWords(problem, answer, { explanations: [made], needsFollowUp: false });
         expect(explanation).toHaveLength(2);
@@ -118,7 +136,12 @@ describe('slips in words', () => {
 
   test('where no slip fits, that is said plainly', () => {
     for (const problem of PROBLEMS) {
-      const first = problem.kind === 'sum' ? (problem.fields[0] ?? null) : problem.kind === 'number' ? 'figure' : ('row-1' as const);
+      const first =
+        problem.kind === 'sum'
+          ? (problem.fields[0] ?? null)
+          : problem.kind === 'number'
+            ? 'figure'
+            : ('row-1' as const);
       expectSentences(noSlipWords(problem, first));
       expectSentences(noSlipWords(problem, null));
     }

@@ -55,15 +55,18 @@ describe('lengths', () => {
     [0, '0 in'],
   ])('%s mm are %s on an inch rule', (mm, text) => expect(plain(length(mm, 'inches'))).toBe(text));
 
-  test.each(['metric', 'inches'] as const)('what is said in %s is within half a step of the truth, and a string to cut is never said shorter', (units: UnitSystem) =>
-    fc.assert(
-      fc.property(fc.double({ min: 0.2, max: 400_000, noNaN: true }), (mm) => {
-        const step = mm < 6.3 ? 0.26 : mm < 76 ? 3.2 : mm < 914 ? 6.4 : mm < 3000 ? 13 : mm < 91_000 ? 100 : 1000;
-        expect(Math.abs(inMm(length(mm, units)) - mm)).toBeLessThanOrEqual(step / 2 + 1e-6 + mm * 1e-9);
-        expect(inMm(length(mm, units, true))).toBeGreaterThanOrEqual(mm - 1e-3);
-      }),
-      tries(500),
-    ));
+  test.each(['metric', 'inches'] as const)(
+    'what is said in %s is within half a step of the truth, and a string to cut is never said shorter',
+    (units: UnitSystem) =>
+      fc.assert(
+        fc.property(fc.double({ min: 0.2, max: 400_000, noNaN: true }), (mm) => {
+          const step = mm < 6.3 ? 0.26 : mm < 76 ? 3.2 : mm < 914 ? 6.4 : mm < 3000 ? 13 : mm < 91_000 ? 100 : 1000;
+          expect(Math.abs(inMm(length(mm, units)) - mm)).toBeLessThanOrEqual(step / 2 + 1e-6 + mm * 1e-9);
+          expect(inMm(length(mm, units, true))).toBeGreaterThanOrEqual(mm - 1e-3);
+        }),
+        tries(500),
+      ),
+  );
 
   test('a length cut to the next 5 mm is said as it is', () => {
     for (let mm = 100; mm < 3000; mm += 5) expect(inMm(length(mm, 'metric'))).toBeCloseTo(mm, 6);
@@ -79,7 +82,9 @@ describe('ranges', () => {
 
   test('an estimate is said with about and its range, in one unit', () => {
     expect(plain(lengthRange(estimate, 'metric'))).toBe('about 62 cm (56–68)');
-    expect(plain(lengthRange({ low: 2800, likely: 3100, high: 3400, source: 'estimate' }, 'metric'))).toBe('about 3.1 m (2.8–3.4)');
+    expect(plain(lengthRange({ low: 2800, likely: 3100, high: 3400, source: 'estimate' }, 'metric'))).toBe(
+      'about 3.1 m (2.8–3.4)',
+    );
     expect(plain(lengthRanges(estimate).inches)).toBe('about 24½ in (22–26¾)');
   });
 

@@ -57,7 +57,12 @@ describe('warnings in words', () => {
   });
 
   test('a long float is told by its colour, its columns and what to do about it', () => {
-    const float: Warning = { code: 'float-too-long', row: 9, columns: [4, 10], values: { colour: 1, columns: 7, rows: 0, floats: 3 } };
+    const float: Warning = {
+      code: 'float-too-long',
+      row: 9,
+      columns: [4, 10],
+      values: { colour: 1, columns: 7, rows: 0, floats: 3 },
+    };
     const palette = [
       { name: 'tar', colour: '#222222' },
       { name: 'chalk', colour: '#eeeeee' },

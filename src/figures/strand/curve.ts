@@ -16,35 +16,56 @@ export function smooth(control: Path): Point[] {
   const line: Path = [first, first, ...control, last, last];
   const points: Point[] = [first];
   for (let i = 0; i + 3 < line.length; i++) {
-    const [a, b, c, d] = [line[i], line[i + 1], line[i + 2], line[i + 3]] as [Point, Point, Point, Point];
+    const a = line[i] as Point;
+    const b = line[i + 1] as Point;
+    const c = line[i + 2] as Point;
+    const d = line[i + 3] as Point;
     const pieces = isStraight(a, b, c, d) ? 1 : Math.min(14, Math.max(1, Math.ceil(distance(b, c) / finest)));
-    for (let k = 1; k <= pieces; k++) points.push(splinePoint(a, b, c, d, k / pieces));
+    for (const [wa, wb, wc, wd] of weightsFor(pieces))
+      points.push([
+        a[0] * wa + b[0] * wb + c[0] * wc + d[0] * wd,
+        a[1] * wa + b[1] * wb + c[1] * wc + d[1] * wd,
+        a[2] * wa + b[2] * wb + c[2] * wc + d[2] * wd,
+      ]);
   }
   return points;
 }
 
-function splinePoint(a: Point, b: Point, c: Point, d: Point, t: number): Point {
-  const s = 1 - t;
-  const wa = (s * s * s) / 6;
-  const wb = (3 * t * t * t - 6 * t * t + 4) / 6;
-  const wd = (t * t * t) / 6;
-  const wc = 1 - wa - wb - wd;
-  return [
-    a[0] * wa + b[0] * wb + c[0] * wc + d[0] * wd,
-    a[1] * wa + b[1] * wb + c[1] * wc + d[1] * wd,
-    a[2] * wa + b[2] * wb + c[2] * wc + d[2] * wd,
-  ];
+type Weights = readonly [number, number, number, number];
+const weights = new Map<number, readonly Weights[]>();
+
+/** How much each of four control points counts at the ends of so many pieces of the span between the middle two. */
+function weightsFor(pieces: number): readonly Weights[] {
+  const known = weights.get(pieces);
+  if (known) return known;
+  const fresh = Array.from({ length: pieces }, (_, k): Weights => {
+    const t = (k + 1) / pieces;
+    const s = 1 - t;
+    const a = (s * s * s) / 6;
+    const b = (3 * t * t * t - 6 * t * t + 4) / 6;
+    const d = (t * t * t) / 6;
+    return [a, b, 1 - a - b - d, d];
+  });
+  weights.set(pieces, fresh);
+  return fresh;
 }
 
+/** Whether b and c lie on the straight from a to d. */
 function isStraight(a: Point, b: Point, c: Point, d: Point): boolean {
-  return offLine(b, a, d) < straightness && offLine(c, a, d) < straightness;
+  const x = d[0] - a[0];
+  const y = d[1] - a[1];
+  const z = d[2] - a[2];
+  const square = x * x + y * y + z * z;
+  return offLine(b, a, x, y, z, square) && offLine(c, a, x, y, z, square);
 }
 
-function offLine(p: Point, a: Point, b: Point): number {
-  const whole = distance(a, b);
-  if (whole === 0) return distance(p, a);
-  const t = ((p[0] - a[0]) * (b[0] - a[0]) + (p[1] - a[1]) * (b[1] - a[1]) + (p[2] - a[2]) * (b[2] - a[2])) / whole / whole;
-  return distance(p, between(a, b, t));
+function offLine(p: Point, a: Point, x: number, y: number, z: number, square: number): boolean {
+  const u = p[0] - a[0];
+  const v = p[1] - a[1];
+  const w = p[2] - a[2];
+  const along = u * x + v * y + w * z;
+  const away = u * u + v * v + w * w - (square === 0 ? 0 : (along * along) / square);
+  return away < straightness * straightness;
 }
 
 export function lengthOf(path: Path): number {

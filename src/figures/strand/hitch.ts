@@ -1,4 +1,4 @@
-import type { Point } from './point.ts';
+import { type Point, plus } from './point.ts';
 
 /**
  * The places a leading string runs through in a forward half hitch round a base at x = 0, its stroke `y` down
@@ -16,6 +16,22 @@ export const turn = (y: number, bight = 1.8): Point[] => [
   [bight + 0.7, y - 0.75, 0],
   [bight, y - 1.3, -0.9],
 ];
+/** The same turn with its bight hanging down and back instead of reaching out, where there is no room beside. */
+export const hangingTurn = (y: number, bight = 1.8): Point[] => {
+  const out: Point = [2.4, y + 0.4, 0.5];
+  const back: Point = [2.4, y - 0.7, -0.9];
+  const hangs: Point = [0, 0.853, -0.522];
+  const hang = bight - 1.8;
+  return [
+    [1.7, y, 0.9],
+    out,
+    plus(out, hangs, hang),
+    plus([2.6, y - 0.15, -0.2], hangs, hang + 0.7),
+    plus(back, hangs, hang),
+    back,
+    [1.6, y - 1.3, -1.2],
+  ];
+};
 export const under = (y: number): Point[] => [
   [0.7, y - 1.5, -1.3],
   [-0.7, y - 1.5, -1.3],

@@ -1,8 +1,9 @@
 import { hangingBase, spreadOf } from './bundle.ts';
 import { larksHead } from './larks-head.ts';
 import { loneString } from './lone-string.ts';
-import { edge, forwardBackwardKeys, forwardKeys, gatheringKeys, halfHitchKeys } from './row-knot.ts';
-import { carryBehind, letOut, takeIn } from './moves.ts';
+import { edge, endOfKnot, forwardBackwardKeys, forwardKeys, gatheringKeys, halfHitchKeys, joiningKeys, overFloatKeys, rowEndKeys } from './row-knot.ts';
+import { drawUp } from './motion.ts';
+import { carryBehind, float, letOut, takeIn } from './moves.ts';
 import { squareFirstHalf, squareKnot, squareSpiral } from './square-knot.ts';
 import type { Tying } from './tying.ts';
 
@@ -17,7 +18,12 @@ export type KnotName =
   | 'lone-string'
   | 'gathering-right'
   | 'gathering-left'
+  | 'row-end-right'
+  | 'row-end-left'
   | 'carry-behind'
+  | 'float'
+  | 'caught-float'
+  | 'join'
   | 'let-out'
   | 'take-in'
   | 'square-first-half'
@@ -54,7 +60,51 @@ const round =
 const gathering = (strands: number): Tying => ({
   ...round(gatheringKeys, 200, 0.7)(strands),
   moving: [{ id: 'single', role: 'tying', from: 'start' }],
+  drawUp: { rods: [baseRod], steps: 170, snug: 0.7, pushedUpFrom: 1 },
 });
+
+/** A forward knot tied over a resting string as well as its base. */
+const caughtFloat: Tying = {
+  ...round(overFloatKeys, 200, 0.7)(1),
+  moving: [
+    { id: 'leading', role: 'leading', from: 'start' },
+    { id: 'resting', role: 'resting', from: 'start' },
+  ],
+};
+
+/** A forward knot tied with a new leading string, over its own tail and the old one's. */
+const join: Tying = {
+  ...round(joiningKeys, 200, 0.7)(1),
+  moving: [
+    { id: 'new', role: 'leading', from: 'start' },
+    { id: 'old', role: 'resting', from: 'start' },
+  ],
+};
+
+/** A row going right comes to its end: an ordinary knot, then the turning knot on the edge bundle. */
+const rowEnd = (strands: number): Tying => {
+  const spread = spreadOf(strands);
+  const neighbour = -7.4;
+  const tight = drawUp(round(forwardKeys, 200, 0.7)(1)).at(-1)?.[0] ?? [];
+  return {
+    moving: [{ id: 'leading', role: 'leading', from: 'start', heldAt: Math.ceil(endOfKnot(tight) / 2) - 1 }],
+    still: [
+      {
+        id: 'neighbour',
+        role: 'base',
+        path: [
+          [neighbour - spread.x, -14, 0],
+          [neighbour - spread.x, 18, 0],
+        ],
+      },
+      ...hangingBase(strands),
+    ],
+    keys: (end) => rowEndKeys(end, tight, neighbour),
+    drawUp: { rods: [baseRod, { along: 'y', at: [neighbour, 0], radius: 0.5 }], steps: 300 },
+    spread,
+    frame: { left: neighbour - 3 - spread.x, right: 5.6 + spread.x, top: -6, bottom: 9 },
+  };
+};
 
 /** Every knot of the house by its trade name. */
 export const knots: Record<KnotName, Pattern> = {
@@ -67,6 +117,11 @@ export const knots: Record<KnotName, Pattern> = {
   'gathering-right': { bundled: true, tie: gathering },
   'gathering-left': { bundled: true, mirrorOf: 'gathering-right' },
   'carry-behind': { bundled: false, tie: () => carryBehind },
+  float: { bundled: false, tie: () => float },
+  'caught-float': { bundled: false, tie: () => caughtFloat },
+  join: { bundled: false, tie: () => join },
+  'row-end-right': { bundled: true, tie: rowEnd },
+  'row-end-left': { bundled: true, mirrorOf: 'row-end-right' },
   'let-out': { bundled: true, tie: (strands) => letOut(Math.max(2, strands)) },
   'take-in': { bundled: true, tie: (strands) => takeIn(Math.max(2, strands)) },
   'lone-string': { bundled: false, tie: () => loneString },

@@ -7,6 +7,8 @@ const otherHand: Partial<Record<KnotName, KnotName>> = {
   backward: 'forward',
   'forward-backward': 'backward-forward',
   'backward-forward': 'forward-backward',
+  'row-end-right': 'row-end-left',
+  'row-end-left': 'row-end-right',
   'gathering-right': 'gathering-left',
   'gathering-left': 'gathering-right',
   'square-first-half': 'square-second-half',

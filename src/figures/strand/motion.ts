@@ -4,7 +4,7 @@ import type { Key } from './keys.ts';
 import { between, distance, type Path, type Point } from './point.ts';
 import { tighten } from './tighten.ts';
 import { edge } from './row-knot.ts';
-import type { NamedMoment, Tying } from './tying.ts';
+import type { MovingCord, NamedMoment, Tying } from './tying.ts';
 
 /** What hangs out of the picture beyond the loose knot, in d. */
 const spare = 3;
@@ -28,7 +28,7 @@ export interface Motion {
 /** `drawnUp` gives the states of drawing up, which do not depend on the number of strings in the base. */
 export function motionOf(tying: Tying, drawnUp: () => readonly Path[][]): Motion {
   const { moving, spread } = tying;
-  const lengths = looseRuns(tying).map((line) => lengthOf(widen(line, spread)) + spare);
+  const lengths = looseRuns(tying).map((line, c) => lengthOf(widen([...before(tying, c), ...line], spread)) + spare);
   const longest = Math.max(...lengths);
   const first = longest - edge - spread.x;
   const keys = tying.keys({ length: longest, first, again: first - firstHalfTakes - 6 * spread.x });
@@ -54,20 +54,28 @@ export function motionOf(tying: Tying, drawnUp: () => readonly Path[][]): Motion
 export function looseRuns(tying: Tying): Path[] {
   return (tying.keys(anyEnd).at(-1) as Key).lines.map((control, c) => {
     const whole = smooth(control);
-    const [first, last] = heldAt(control, tying.moving[c]?.from ?? 'start');
+    const [first, last] = heldAt(control, tying.moving[c]);
     return whole.slice(nearest(whole, first), nearest(whole, last) + 1);
   });
 }
 
 export function drawUp(tying: Tying): Path[][] {
   if (!tying.drawUp) return [];
-  const { rods, steps, snug = 0 } = tying.drawUp;
-  return tighten({ cords: looseRuns(tying), rods, steps, snug });
+  return tighten({ ...tying.drawUp, cords: looseRuns(tying) });
 }
 
 /** A control line ends with three points along the way out of the picture and one far off: it is held at the second. */
-function heldAt(control: Path, from: 'start' | 'middle'): [Point, Point] {
-  return [control[from === 'start' ? 0 : 2] as Point, control.at(-3) as Point];
+function heldAt(control: Path, cord: MovingCord | undefined): [Point, Point] {
+  return [control[cord?.from === 'middle' ? 2 : (cord?.heldAt ?? 0)] as Point, control.at(-3) as Point];
+}
+
+/** What a cord runs through before the place where it is held. */
+function before(tying: Tying, c: number): Path {
+  const held = tying.moving[c]?.heldAt ?? 0;
+  if (held === 0) return [];
+  const whole = smooth((tying.keys(anyEnd).at(-1) as Key).lines[c] as Path);
+  const control = (tying.keys(anyEnd).at(-1) as Key).lines[c] as Path;
+  return whole.slice(0, nearest(whole, control[held] as Point));
 }
 
 function nearest(line: Path, place: Point): number {
@@ -109,6 +117,6 @@ function drawn(tying: Tying, states: readonly Path[][], part: number): Path[] {
     const run = line.map((p, i) => between(p, next[i] as Point, place - k));
     const control = loose.lines[c] as Path;
     const out = control.at(-1) as Point;
-    return tying.moving[c]?.from === 'middle' ? [control[0] as Point, ...run, out] : [...run, out];
+    return tying.moving[c]?.from === 'middle' ? [control[0] as Point, ...run, out] : [...before(tying, c), ...run, out];
   });
 }

@@ -1,4 +1,4 @@
-import { hangingBase, spreadOf, standing } from './bundle.ts';
+import { hangingBase, spreadOf } from './bundle.ts';
 import { type Key, keys } from './keys.ts';
 import type { Path } from './point.ts';
 import { down, freeAfter, type Route, towards } from './route.ts';
@@ -34,7 +34,7 @@ function passBehind(held: Path, from: number, to: number, length: number): Key[]
     keys([freeAfter(route, 1, down)], 'at-rest'),
     keys([freeAfter(route, 1, back)]),
     keys([freeAfter(route, 2, towards(Math.sign(way), 0.4, -0.6))]),
-    keys([freeAfter(route, 3, towards(Math.sign(way) * 0.4, 0.9, -0.2))]),
+    keys([freeAfter(route, 3, towards(0, 0.95, -0.3))]),
     keys([route.flat()], 'passed-behind'),
   ];
 }
@@ -59,42 +59,80 @@ export const carryBehind: Tying = {
   frame: { left: -edge, right: edge, top: -5, bottom },
 };
 
-/** At the start of a row the innermost string of a bundle passes behind the leading string to its inner side. */
+/** The bundle without its innermost string, which hangs, or comes to hang, right beside it. */
+function beside(strands: number): { readonly rest: StillCord[]; readonly at: number; readonly lead: number } {
+  const rest = hangingBase(strands - 1);
+  const at = spreadOf(strands - 1).x + 1.05;
+  return { rest, at, lead: at + 2.2 };
+}
+
+const frameBeside = (at: number): Tying['frame'] => ({ left: -at - 3, right: at + 7, top: -5, bottom });
+
+/**
+ * At the start of a row the innermost string of a bundle of `strands` (2 or more) passes behind the leading
+ * string to its inner side.
+ */
 export const letOut = (strands: number): Tying => {
-  const { x: half } = spreadOf(strands);
-  const stays = hangingBase(strands).slice(0, -1);
-  const [from, z] = standing(strands).at(-1) ?? [0, 0];
-  const lead = half + 2.2;
+  const { rest, at, lead } = beside(strands);
   return {
     moving: [{ id: 'freed', role: 'freed', from: 'start' }],
-    still: [...stays, hangs('leading', 'leading', lead)],
-    keys: ({ length }: FreeEnd) => passBehind(fromAbove(from, z), from, lead + 2.4, length),
+    still: [...rest, hangs('leading', 'leading', lead)],
+    keys: ({ length }: FreeEnd) => passBehind(fromAbove(at), at, lead + 2.4, length),
     drawUp: null,
     spread: asItIs,
-    frame: { left: -half - 3.5, right: half + 7, top: -5, bottom },
+    frame: frameBeside(at),
   };
 };
 
-/** At the start of a row the next string passes behind the leading string and joins the bundle at its outer side. */
+/**
+ * At the start of a row the next string passes behind the leading string to its outer side and joins the
+ * bundle, which then has `strands` (2 or more).
+ */
 export const takeIn = (strands: number): Tying => {
-  const { x: half } = spreadOf(strands);
-  const there = hangingBase(strands).slice(0, -1);
-  const [to, z] = standing(strands).at(-1) ?? [0, 0];
-  const lead = half + 2.2;
+  const { rest, at, lead } = beside(strands);
   return {
     moving: [{ id: 'joining', role: 'freed', from: 'start' }],
-    still: [...there, hangs('leading', 'leading', lead)],
-    keys: ({ length }: FreeEnd) =>
-      passBehind(fromAbove(lead + 2.4), lead + 2.4, to, length).map((key) => ({
-        ...key,
-        lines: key.lines.map((line) => settle(line, lead, z)),
-      })),
+    still: [...rest, hangs('leading', 'leading', lead)],
+    keys: ({ length }: FreeEnd) => passBehind(fromAbove(lead + 2.4), lead + 2.4, at, length),
     drawUp: null,
     spread: asItIs,
-    frame: { left: -half - 3.5, right: half + 7, top: -5, bottom },
+    frame: frameBeside(at),
   };
 };
 
-/** Past the leading string the joining one comes to lie as deep as its place in the bundle asks. */
-const settle = (line: Path, lead: number, z: number): Path =>
-  line.map(([x, y, depth]) => [x, y, x < lead - 1 && depth === 0 ? z : depth]);
+/** A resting string runs along the back, behind five base strings, to where its colour is next needed. */
+export const float: Tying = {
+  moving: [{ id: 'resting', role: 'resting', from: 'start' }],
+  still: [-4.8, -2.4, 0, 2.4, 4.8].map((x, i) => hangs(`base-${i + 1}`, 'base', x)),
+  keys: ({ length }: FreeEnd) => {
+    const route: Route = [
+      [
+        [-edge - 1, 0, 0],
+        [-edge, 0, 0],
+        [-6.6, 0, -0.2],
+        [-6.1, 0.1, -0.7],
+      ],
+      [
+        [-5.4, 0.2, -1.2],
+        [-2.4, 0.3, -1.3],
+        [0, 0.3, -1.3],
+        [2.4, 0.3, -1.3],
+        [4.8, 0.3, -1.2],
+      ],
+      [
+        [edge - 0.5, 0.3, -0.8],
+        [edge, 0.3, -0.8],
+        [edge + 0.5, 0.3, -0.8],
+        [edge + length, 0.3, -0.8],
+      ],
+    ];
+    return [
+      keys([freeAfter(route, 1, towards(0, 1, -0.1))], 'at-rest'),
+      keys([freeAfter(route, 1, towards(0.3, 0.5, -0.8))]),
+      keys([freeAfter(route, 2, towards(1, 0, 0))], 'passed-behind'),
+    ];
+  },
+  drawUp: null,
+  spread: asItIs,
+  frame: { left: -edge, right: edge, top: -5, bottom },
+};

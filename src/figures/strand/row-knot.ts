@@ -1,6 +1,6 @@
-import { downInside, downWide, outInside, outWide, stroke, turn, under } from './hitch.ts';
+import { downInside, downWide, hangingTurn, outInside, outWide, stroke, turn, under } from './hitch.ts';
 import { type Key, key } from './keys.ts';
-import type { Path, Point } from './point.ts';
+import { mirrored, type Path, type Point } from './point.ts';
 import type { FreeEnd } from './tying.ts';
 import { down, freeAfter, mirror, type Route, towards } from './route.ts';
 
@@ -49,18 +49,22 @@ const leaving = (y: number, free: number): Point[] => [
 interface Arrival {
   readonly held: Path;
   readonly on: Path;
+  /** How much farther behind the base the first hitch passes, to leave room for cords laid there; 0 by default. */
+  readonly deeper?: number;
 }
 
 const fromSide: Arrival = { held: arriving, on: [] };
 
-const firstHitch = (bight: number, { held, on }: Arrival = fromSide): Path[] => [
+const firstHitch = (bight: number, { held, on, deeper = 0 }: Arrival = fromSide): Path[] => [
   held,
   [...on, ...stroke(0)],
-  turn(0, bight),
-  under(0),
-  outWide(0),
+  sunk(turn(0, bight), deeper),
+  sunk(under(0), deeper),
+  sunk(outWide(0), deeper),
   downWide(0),
 ];
+
+const sunk = (path: Path, by: number): Path => path.map(([x, y, z]): Point => [x, y, z < -0.5 ? z - by : z]);
 
 /** From rest until the end hangs at the left, brought out in front of its own stroke; `then` is what follows. */
 function tieFirst(free: number, then: Route, arrival: Arrival = fromSide): Key[] {
@@ -86,19 +90,7 @@ export function halfHitchKeys({ first }: FreeEnd): Key[] {
 }
 
 /** As `halfHitchKeys`, for a forward knot: two forward half hitches, the second below the first. */
-export function forwardKeys(end: FreeEnd): Key[] {
-  const y = lower;
-  return [
-    ...twiceKeys(end, [
-      [-1.4, y + 1.4, 1.5],
-      [-0.5, y + 1.6, 1.3],
-      [0.7, y + 1.6, 1.3],
-      [2, y + 1.4, 0.6],
-      [4, 4, 0],
-      ...leaving(leaves.knot, end.again),
-    ]),
-  ];
-}
+export const forwardKeys = (end: FreeEnd): Key[] => twiceKeys(end, onwards(end.again));
 
 /** Two turns round a bar, each over its own earlier stroke; the tail goes behind, beside the hanging end. */
 export function twoTurnsKeys(end: FreeEnd): Key[] {
@@ -132,6 +124,65 @@ export function gatheringKeys(end: FreeEnd): Key[] {
   return twiceKeys(end, joins, beside);
 }
 
+/** Straight on after a forward knot, out of the picture at the right. */
+const onwards = (free: number): Path => [
+  [-1.4, lower + 1.4, 1.5],
+  [-0.5, lower + 1.6, 1.3],
+  [0.7, lower + 1.6, 1.3],
+  [2, lower + 1.4, 0.6],
+  [4, 4, 0],
+  ...leaving(leaves.knot, free),
+];
+
+/** A cord that lies behind the base, slanting down to the right, so that the first hitch closes round it. */
+const slanting = (depth: number): Path => [
+  [-3.2, -3.3, depth],
+  [-1.8, -3.1, depth],
+  [-0.7, -2.1, depth],
+  [0.3, -0.6, depth],
+  [1.6, 0.5, depth],
+  [2.8, 0.9, depth],
+];
+
+/** As `forwardKeys`, with a resting string along the back that the knot is tied over: [leading, resting]. */
+export function overFloatKeys(end: FreeEnd): Key[] {
+  const float: Path = [[-edge, -2.8, -0.8], [-5, -3.1, -1], ...slanting(-1.15), [4, 1, -1], ...leaving(1, end.length)];
+  return twiceKeys(end, onwards(end.again), { ...fromSide, deeper: 1.1 }).map((one) => ({ ...one, lines: [...one.lines, float] }));
+}
+
+/**
+ * A new leading string joined: its tail and the old one's lie behind the base, and the knot is tied over both:
+ * [new, old].
+ */
+export function joiningKeys(end: FreeEnd): Key[] {
+  const tail = [...slanting(-2.25)].reverse();
+  const fresh: Arrival = {
+    held: [
+      [5.6, 1, -2.2],
+      [4.2, 1, -2.25],
+      ...tail,
+      [-4.4, -3.1, -1.9],
+      [-5.6, -2.6, -1.5],
+      [-6, -1.3, -0.6],
+      [-5.5, -0.2, -0.1],
+      [-4.4, 0, 0],
+      [-3.2, 0, 0],
+    ],
+    on: [],
+    deeper: 2.2,
+  };
+  const old: Path = [
+    [-edge, -4, -0.6],
+    [-5, -3.8, -0.9],
+    ...slanting(-1.15),
+    [3.4, 1, -1.1],
+    [3.8, 1, -1.1],
+    [4.2, 1, -1.1],
+    [4.2 + end.length, 1, -1.1],
+  ];
+  return twiceKeys(end, onwards(end.again), fresh).map((one) => ({ ...one, lines: [...one.lines, old] }));
+}
+
 /** How far the second of two hitches lies below the first while both are loose. */
 const lower = 3.6;
 
@@ -155,7 +206,39 @@ function twiceKeys({ first, again }: FreeEnd, out: Path, arrival: Arrival = from
 }
 
 /** As `halfHitchKeys`, for forward, then backward: the leading string comes back to the side it came from. */
-export function forwardBackwardKeys({ first, again }: FreeEnd): Key[] {
+export function forwardBackwardKeys(end: FreeEnd): Key[] {
+  const out: Path = [[-4, 5, 0], ...mirror(leaving(leaves.knot, end.again))];
+  return thereAndBackKeys(end, out, fromSide, turn);
+}
+
+/**
+ * The end of a row going right: from the knot beside it, whose string is at `neighbour` (left of 0), round the edge,
+ * and back in front of that string. Its second bight hangs down, clear of the neighbour. `tight` is the neighbour's
+ * knot, drawn up.
+ */
+export function rowEndKeys(end: FreeEnd, tight: Path, neighbour: number): Key[] {
+  const last = endOfKnot(tight);
+  const rise = tight[last]?.[1] ?? 0;
+  const done = tight.slice(0, last).filter((_, i) => (last - i) % 2 === 1).map(([x, y, z]): Point => [x + neighbour, y - rise, z]);
+  const held: Path = [...done, [-5.6, 0, 0.6], [-4.4, 0, 0.1], [-3.2, 0, 0]];
+  const z = 2;
+  const x = neighbour - 3;
+  const out: Path = [
+    [-3.8, 6.5, 1.2],
+    [-5.4, 4.9, 1.7],
+    [-7, 3.5, z],
+    [x + 1, leaves.knot, z],
+    [x, leaves.knot, z],
+    [x - 1, leaves.knot, z],
+    [x - 1 - end.again, leaves.knot, z],
+  ];
+  return thereAndBackKeys(end, out, { held, on: [] }, hangingTurn);
+}
+
+/** Which point of a drawn-up forward knot is the first that has left its base. */
+export const endOfKnot = (tight: Path): number => tight.findLastIndex(([x]) => x < 0.6) + 1;
+
+function thereAndBackKeys({ first, again }: FreeEnd, out: Path, arrival: Arrival, secondTurn: typeof turn): Key[] {
   const over = 2.2;
   const y = 5;
   const second = (back: number, bight: number): Route => [
@@ -167,7 +250,7 @@ export function forwardBackwardKeys({ first, again }: FreeEnd): Key[] {
       [3.2 + back, over + 2.4, 0.3],
     ],
     mirror(stroke(y)),
-    mirror(turn(y, bight)),
+    mirror(secondTurn(y, bight)),
     mirror(under(y)),
     mirror(outInside(y)),
     mirror(downInside(y)),
@@ -176,20 +259,20 @@ export function forwardBackwardKeys({ first, again }: FreeEnd): Key[] {
       [0.5, y + 1.6, 1.3],
       [-0.7, y + 1.6, 1.3],
       [-2, y + 1.4, 0.6],
-      [-4, 5, 0],
-      ...mirror(leaving(leaves.knot, again)),
+      ...out,
     ],
   ];
-  const at = (bight: number): Route => [...firstHitch(closed), ...second(0, bight)];
-  const far = (reach: number): Route => [...firstHitch(closed), ...second(reach, again * beyond)];
+  const at = (bight: number): Route => [...firstHitch(closed, arrival), ...second(0, bight)];
+  const far = (reach: number): Route => [...firstHitch(closed, arrival), ...second(reach, again * beyond)];
+  const outInsideToRight = mirrored(outInsideToLeft);
   return [
-    ...tieFirst(first, second(again * beyond, again * beyond)),
+    ...tieFirst(first, second(again * beyond, again * beyond), arrival),
     key(freeAfter(far(again * beyond), 6, lifted(0.5, 0.5))),
     key(far(again * beyond).flat()),
     key(far(again).flat(), undefined, atOnce),
-    key(freeAfter(at(again), 12, mirror([outInsideToLeft])[0] as Point), 'laid-over-again', 2),
-    key(freeAfter(at(shown), 12, mirror([outInsideToLeft])[0] as Point), 'passed-behind-again', 2),
-    key(freeAfter(at(closed), 12, mirror([outInsideToLeft])[0] as Point)),
+    key(freeAfter(at(again), 12, outInsideToRight), 'laid-over-again', 2),
+    key(freeAfter(at(shown), 12, outInsideToRight), 'passed-behind-again', 2),
+    key(freeAfter(at(closed), 12, outInsideToRight)),
     key(freeAfter(at(closed), 12, lifted(0.4, 0.5))),
     key(freeAfter(at(closed), 13, down)),
     key(freeAfter(at(closed), 13, lifted(-0.5, 0.5))),

@@ -14,8 +14,13 @@ export interface Tightening {
   readonly cords: readonly Path[];
   readonly rods: readonly Rod[];
   readonly steps?: number;
-  /** Within this distance of the rod, across, every pass lies on the rod and none climbs over another. */
+  /**
+   * Within this distance of the rod, across, every pass in front lies on the rod and none climbs over
+   * another.
+   */
   readonly snug?: number;
+  /** Below this height, in d, passes are pushed up against what is above them, as a maker pushes a knot home. */
+  readonly pushedUpFrom?: number;
   /** Points along each cord; by default one for every 0.3 d. */
   readonly counts?: readonly number[];
 }
@@ -26,6 +31,8 @@ const apart = 0.97;
 const bend = 1.5;
 /** A stroke that runs down in front runs beside the base, this far from its middle, not on it. */
 const beside = 1.25;
+/** How far passes are pushed up in one step, in d. */
+const push = 0.02;
 /** The farthest a point moves in one step, in d. */
 const stride = 0.07;
 /** A picture is kept whenever some point has moved this far since the last, in d. */
@@ -37,13 +44,14 @@ const keepEvery = 0.16;
  * each state has the points of every cord at equal steps along it. Plain sums, products and square
  * roots in a fixed order, so every machine gets the same figures.
  */
-export function tighten({ cords, rods, steps = 400, counts, snug = 0 }: Tightening): Path[][] {
+export function tighten({ cords, rods, steps = 400, counts, snug = 0, pushedUpFrom = Infinity }: Tightening): Path[][] {
   let lines = cords.map((cord, c) => Strung.from(cord, counts?.[c] ?? Math.ceil(lengthOf(cord) / 0.3)));
   const states = [lines.map((line) => line.path())];
   let kept = lines.map((line) => line.copy());
   for (let step = 0; step < steps; step++) {
     const before = lines.map((line) => line.copy());
     for (const line of lines) for (const k of [4, 2, 1]) line.shorten(k);
+    for (const line of lines) line.pushUp(pushedUpFrom);
     for (const [c, line] of lines.entries()) line.noFartherThan(before[c] as Strung, stride);
     for (let round = 0; round < 4; round++) {
       partCords(lines);
@@ -96,6 +104,12 @@ class Strung {
       }
     }
   }
+  pushUp(from: number): void {
+    for (let i = 1; i < this.count - 1; i++) {
+      const y = this.at(3 * i + 1);
+      if (y > from && y < from + 5 && Math.abs(this.at(3 * i)) < 2.4) this.xyz[3 * i + 1] = y - push;
+    }
+  }
   noFartherThan(before: Strung, limit: number): void {
     for (let i = 0; i < this.count; i++) {
       const gone = this.stepFrom(before, i);
@@ -127,7 +141,7 @@ class Strung {
         const u = this.at(3 * i + across) - at[0];
         this.xyz[3 * i + across] = at[0] + (u < 0 ? Math.max(-beside, u - 0.05) : Math.min(beside, u + 0.05));
       }
-      if (Math.abs(v) > room) this.xyz[3 * i + 2] = at[1] + (v > 0 ? Math.max(room, v - 0.05) : Math.min(-room, v + 0.05));
+      if (v > room) this.xyz[3 * i + 2] = at[1] + Math.max(room, v - 0.05);
     }
   }
   clear({ along, at, radius }: Rod): void {

@@ -1,7 +1,7 @@
 import type { Spread } from './bundle.ts';
 import type { Key, Stop } from './keys.ts';
 import type { Path } from './point.ts';
-import type { Rod } from './tighten.ts';
+import type { Tightening } from './tighten.ts';
 
 export type Role = 'leading' | 'base' | 'bar' | 'resting' | 'tying' | 'freed';
 
@@ -14,6 +14,8 @@ export interface Cord {
 export interface MovingCord extends Cord {
   /** Which point of the cord its length is measured from: its first, or both ways from the middle of a fold. */
   readonly from: 'start' | 'middle';
+  /** The control point where it is held while it is drawn up; what comes before stays as it is. Default the first. */
+  readonly heldAt?: number;
 }
 
 export interface StillCord extends Cord {
@@ -29,7 +31,7 @@ export interface Tying {
   /** Key moments up to the loose knot, which is the last of them. */
   readonly keys: (free: FreeEnd) => readonly Key[];
   /** What the cords are drawn up against; null where nothing is drawn up. */
-  readonly drawUp: { readonly rods: readonly Rod[]; readonly steps: number; readonly snug?: number } | null;
+  readonly drawUp: Omit<Tightening, 'cords'> | null;
   /** Lines are laid and drawn up round one cord and then widened by this; 0 where they run as they are. */
   readonly spread: Spread;
   /** Laid as if the base hung, then turned a quarter, so that left becomes down: for knots on a bar. */

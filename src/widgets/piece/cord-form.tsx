@@ -1,6 +1,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import { calibrate, type Swatch } from '../../solver/thread/calibrate.ts';
 import { THREAD_KINDS, type ThreadKind } from '../../solver/thread/thread.ts';
+import { swatchPartName } from '../../words/fields.ts';
 import { problemWords } from '../../words/problems.ts';
 import { Choice } from '../choice.tsx';
 import { Measure } from '../measure.tsx';
@@ -83,7 +84,7 @@ export function CordForm(props: { own: Own }): JSX.Element {
                 value={swatch()[part] ?? null}
                 problemOf={(value) => {
                   const found = calibrate({ [part]: value });
-                  return found.ok ? undefined : problemWords(found.problem);
+                  return found.ok ? undefined : problemWords(found.problem, { name: swatchPartName(part) });
                 }}
                 onValue={(value) => enter(part, value)}
               />

@@ -2,7 +2,7 @@ import { createMemo, For, type JSX, Show } from 'solid-js';
 import { drawFigure } from '../../figures/index.ts';
 import type { Chart } from '../../solver/chart.ts';
 import { inspect } from '../../solver/inspect.ts';
-import type { Fit } from '../../solver/piece.ts';
+import type { Fit, RowPlan } from '../../solver/piece.ts';
 import type { Plan } from '../../solver/plan.ts';
 import { cutList, type Thread } from '../../solver/thread/index.ts';
 import { cutWords, estimateWords, leadingWords, timeWords } from '../../words/cut-words.ts';
@@ -12,7 +12,7 @@ import { fitStepSum, fitStepWords } from '../../words/fit-steps.ts';
 import { fitWords } from '../../words/fit-words.ts';
 import { count } from '../../words/numbers.ts';
 import { problemWords } from '../../words/problems.ts';
-import { rowSummary, rowWords } from '../../words/row-words.ts';
+import { rowLedger, rowSummary } from '../../words/row-words.ts';
 import type { UnitSystem } from '../../words/units.ts';
 import { warningWords } from '../../words/warning-words.ts';
 import { DrawnPlate } from '../drawn-plate.tsx';
@@ -45,6 +45,9 @@ export function PlanView(props: Props): JSX.Element {
       : [],
   );
   const palette = () => props.chart?.palette ?? null;
+  /** What to do in a row; its heading says already which row it is. */
+  const linesOf = (row: RowPlan, before: RowPlan | undefined) =>
+    rowLedger({ row, before, fit: fit(), palette: palette() ?? undefined }).filter(({ key }) => key !== 'row');
   return (
     <div class="plan">
       <section aria-labelledby="plan-sum">
@@ -149,7 +152,7 @@ export function PlanView(props: Props): JSX.Element {
         </Show>
       </section>
 
-      <section aria-labelledby="plan-rows">
+      <section class="all-rows" aria-labelledby="plan-rows">
         <h2 id="plan-rows">Row by row</h2>
         <ol class="rows">
           <For each={props.plan.rows}>
@@ -157,9 +160,7 @@ export function PlanView(props: Props): JSX.Element {
               <li>
                 <p class="row-head">{rowSummary(row)}</p>
                 <ul>
-                  <For each={rowWords({ row, before: props.plan.rows[index() - 1], fit: fit(), palette: palette() ?? undefined })}>
-                    {(line) => <li>{line.text}</li>}
-                  </For>
+                  <For each={linesOf(row, props.plan.rows[index() - 1])}>{(line) => <li>{line.text}</li>}</For>
                 </ul>
               </li>
             )}

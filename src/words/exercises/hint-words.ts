@@ -24,7 +24,8 @@ const SUM: Readonly<Record<HintKeyOf<'sum'>, Say>> = {
   'look-parity': () => 'Look at the half you found.',
   'do-parity': () => 'See whether it can be put in twos with nothing over. Then it is even.',
   'look-borrowed': () => 'Look whether the half is even or odd. Each side is made of folds, and a fold is two strings.',
-  'do-borrowed': () => 'If the half is odd, each of the two sides needs one string more from the bar. If it is even, none.',
+  'do-borrowed': () =>
+    'If the half is odd, each of the two sides needs one string more from the bar. If it is even, none.',
   'look-onBar': () => 'Look at the places you use on the bar, and at what you borrowed from it.',
   'do-onBar': () => 'Take what is borrowed away from the places.',
   'look-bundle': () => 'Look at the half of the spare strings, and at what you borrowed for the two sides.',
@@ -37,7 +38,8 @@ const SUM: Readonly<Record<HintKeyOf<'sum'>, Say>> = {
   'do-foldsEachSide': () => 'Halve the strings of one bundle.',
   'look-firstRowKnots': () => 'Look at the strings on the bar, and picture a bundle at each end of row 1.',
   'do-firstRowKnots': () => 'Count one knot for each string on the bar, and one for each whole bundle.',
-  'look-fullWidthRow': () => 'Look at one side bundle. Row 1 lets nothing out, and each row after it lets out one string.',
+  'look-fullWidthRow': () =>
+    'Look at one side bundle. Row 1 lets nothing out, and each row after it lets out one string.',
   'do-fullWidthRow': () =>
     'Count the strings that come out until one is left at the edge. Then add row 1. Without bundles row 1 has full width already.',
 };
@@ -56,14 +58,20 @@ const NUMBER: Readonly<Record<HintKeyOf<'number'>, Say>> = {
   'look-folds-to-cut': () => 'Folds hang in three places: on the bar, on the left and on the right.',
   'do-folds-to-cut': () =>
     'Halve the strings on the bar, and halve the strings of each side bundle. Then add up all three. A lone string is no fold.',
-  'look-knots-in-row': ({ row }) => `Look at the two edges of row ${figure(row)}. How many strings are tied as one there?`,
+  'look-knots-in-row': ({ row }) =>
+    `Look at the two edges of row ${figure(row)}. How many strings are tied as one there?`,
   'do-knots-in-row': ({ width }) =>
     `On each side, one column fewer than the bundle has strings gets no knot of its own. Take these away from the ${figure(width)} columns.`,
   'look-bundle-in-row': ({ row, height }) =>
-    `Look whether row ${figure(row)} is nearer to row 1 or to the last row, row ${figure(height)}.`,
+    row === height
+      ? `Row ${figure(row)} is the last row. Look at the bundles it closes to.`
+      : row === 1
+        ? 'Row 1 ties the bundles as they hang there. Look at what hangs on each side.'
+        : `Look whether row ${figure(row)} is nearer to row 1 or to the last row, row ${figure(height)}.`,
   'do-bundle-in-row': () =>
-    'After row 1, take one string off the bundle for each one let out. Before the last row, take off those that are not in yet. One string always stays.',
-  'look-corner-cells-in-row': ({ row }) => `Look at the two edges of row ${figure(row)}, outside the knots of the bundles.`,
+    'While opening, take one off the bundle of row 1 for each string let out so far. While closing, take one off the last bundle for each string that is not in yet. One string always stays.',
+  'look-corner-cells-in-row': ({ row }) =>
+    `Look at the two edges of row ${figure(row)}, outside the knots of the bundles.`,
   'do-corner-cells-in-row': () =>
     'Find the bundle of each side in this row. It has one corner cell fewer than strings. Add both sides.',
   'look-full-width-row': ({ mountedLeft, mountedRight }) =>
@@ -87,15 +95,21 @@ const NUMBER: Readonly<Record<HintKeyOf<'number'>, Say>> = {
 const MARK: Readonly<Record<HintKeyOf<'mark'>, Say>> = {
   'look-corner-cells': ({ from, to }) =>
     `Look at the edges of ${from === to ? `row ${figure(from)}` : `rows ${figure(from)} to ${figure(to)}`}. The knot of a bundle stands in its innermost column.`,
-  'do-corner-cells': () => 'In each row, mark the cells outside these knots, on both sides: one fewer than the bundle has strings.',
+  'do-corner-cells': () =>
+    'In each row, mark the cells outside these knots, on both sides: one fewer than the bundle has strings.',
   'look-bundle-knot': ({ from }) => `Look at how many strings each bundle has in row ${figure(from)}.`,
-  'do-bundle-knot': () => 'On each side, count as many columns in from the edge as the bundle has strings. Mark the last of them.',
+  'do-bundle-knot': () =>
+    'On each side, count as many columns in from the edge as the bundle has strings. Mark the last of them.',
   'look-first-closing-row': ({ height, closingLeft, closingRight }) =>
     `Look at the last row, row ${figure(height)}. Its bundles are ${figure(closingLeft)} on the left and ${figure(closingRight)} on the right.`,
   'do-first-closing-row': () => COUNT_BACK,
 };
 
-const HINTS: { readonly [K in KindName]: Readonly<Record<HintKeyOf<K>, Say>> } = { sum: SUM, number: NUMBER, mark: MARK };
+const HINTS: { readonly [K in KindName]: Readonly<Record<HintKeyOf<K>, Say>> } = {
+  sum: SUM,
+  number: NUMBER,
+  mark: MARK,
+};
 
 /** A hint in words: where to look (`look`) or what to do (`do`). */
 export function hintWords<K extends KindName>(kind: K, { key, values }: Step<HintKeyOf<K>>): string {

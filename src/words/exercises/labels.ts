@@ -41,6 +41,3 @@ export function fieldLabel(problem: ExerciseProblem, field: FieldOf<KindName>): 
 /** The unit that stands beside a field; empty for a count. */
 export const fieldUnit = (problem: ExerciseProblem): string =>
   problem.kind === 'number' && (problem.ask === 'cut-length' || problem.ask === 'base-string-in-all') ? 'mm' : '';
-
-/** The two choices of the field `parity`. */
-export const PARITIES = { even: 'even', odd: 'odd' } as const;

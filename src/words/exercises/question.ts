@@ -39,7 +39,9 @@ function chartOnBar({ width, capacity, oddMethod, startSide }: ChartOnBar): stri
 const often = (step: number): string => (step === 1 ? 'in every row' : `in every ${ordinal(step)} row`);
 
 const bundles = ([left, right]: OutlineFigures['bundles'], what: string): string =>
-  left === right ? `${figure(left)} on each side${what}` : `${figure(left)} on the left and ${figure(right)} on the right${what}`;
+  left === right
+    ? `${figure(left)} on each side${what}`
+    : `${figure(left)} on the left and ${figure(right)} on the right${what}`;
 
 function shapedPiece({ width, height, bundles: mounted, closing, openingStep, closingStep }: OutlineFigures): string {
   const closes =
@@ -58,7 +60,8 @@ const FIT_ASKED: Readonly<Record<FitAsk, string>> = {
 
 /** Where a carried end or a lone string could be counted in or left out. */
 function fitAsked(ask: FitAsk, oddMethod: OddMethod | null): string {
-  if (ask === 'folds-to-cut') return oddMethod === 'lone-string' ? `${FIT_ASKED[ask]} The lone string is no fold.` : FIT_ASKED[ask];
+  if (ask === 'folds-to-cut')
+    return oddMethod === 'lone-string' ? `${FIT_ASKED[ask]} The lone string is no fold.` : FIT_ASKED[ask];
   const counts = oddMethod === 'carried-end' && ask !== 'on-bar';
   return counts ? `${FIT_ASKED[ask]} Count the carried end too.` : FIT_ASKED[ask];
 }
@@ -129,7 +132,9 @@ const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWord
     const single = only !== undefined && others.length === 0;
     return {
       given: chartOnBar(problem),
-      ask: single ? `Work out this figure: ${fieldLabel(problem, only)}.` : 'Work out the fitting sum, one figure after the other.',
+      ask: single
+        ? `Work out this figure: ${fieldLabel(problem, only)}.`
+        : 'Work out the fitting sum, one figure after the other.',
     };
   },
   number: numberAsked,

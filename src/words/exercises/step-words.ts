@@ -25,8 +25,7 @@ const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × 
 const firstClosing: Saying = [
   ({ height, bundle, step, takenIn, row }) =>
     `To end with a bundle of ${figure(bundle)}, ${count(takenIn, 'string')} ${noun(takenIn, 'is', 'are')} taken in on each side${step === 1 ? ', one in each row' : `, one every ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
-  ({ height, step, takenIn, row }) =>
-    `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
+  ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
 ];
 
 const SUM: Readonly<Record<StepKeyOf<'sum'>, Saying>> = {
@@ -46,8 +45,7 @@ const SUM: Readonly<Record<StepKeyOf<'sum'>, Saying>> = {
   'nothing-to-borrow': [() => 'Nothing has to be borrowed from the bar.'],
   'on-bar': asInFit('on-bar'),
   bundle: [
-    ({ bundle }) =>
-      bundle === 0 ? 'There are no side bundles.' : `Each side bundle has ${count(bundle, 'string')}.`,
+    ({ bundle }) => (bundle === 0 ? 'There are no side bundles.' : `Each side bundle has ${count(bundle, 'string')}.`),
     ({ half, added, bundle }) => (bundle === 0 ? '' : `${figure(half)} + ${figure(added)} = ${figure(bundle)}`),
   ],
   'folds-on-bar': asInFit('folds-on-bar'),
@@ -88,7 +86,7 @@ const NUMBER: Readonly<Record<Exclude<StepKeyOf<'number'>, StepKeyOf<'sum'>>, Sa
     ({ row, width, outside, knots }) =>
       outside === 0
         ? `Every column of row ${figure(row)} has its knot: ${figure(knots)}.`
-        : `${count(outside, 'column')} of row ${figure(row)} ${noun(outside, 'lies', 'lie')} outside the knots of the bundles. The other columns of the ${figure(width)} have one knot each: ${figure(knots)}.`,
+        : `${count(outside, 'column')} of row ${figure(row)} ${noun(outside, 'lies', 'lie')} outside the knots of the bundles. The rest of the ${figure(width)} have one knot each: ${figure(knots)}.`,
     ({ width, outside, knots }) => `${figure(width)} − ${figure(outside)} = ${figure(knots)}`,
   ],
   'corner-cells-in-row': [
@@ -125,9 +123,12 @@ const NUMBER: Readonly<Record<Exclude<StepKeyOf<'number'>, StepKeyOf<'sum'>>, Sa
       `A fold has two ends, which take ${figure(ends)} mm. Rounded up to the next 5 mm, cut ${figure(length)} mm.`,
     ({ end, ends }) => `2 × ${figure(end)} = ${figure(ends)}`,
   ],
-  'lone-end': [({ length }) => `A lone string has only one end. Rounded up to the next 5 mm, cut ${figure(length)} mm.`],
+  'lone-end': [
+    ({ length }) => `A lone string has only one end. Rounded up to the next 5 mm, cut ${figure(length)} mm.`,
+  ],
   'folds-from-strings': [
-    ({ baseStrings, folds }) => `One fold gives two strings, so ${count(baseStrings, 'string')} need ${count(folds, 'fold')}.`,
+    ({ baseStrings, folds }) =>
+      `One fold gives two strings, so ${count(baseStrings, 'string')} need ${count(folds, 'fold')}.`,
     ({ baseStrings, folds }) => `${figure(baseStrings)} ÷ 2 = ${figure(folds)}`,
   ],
   'base-string-in-all': [
@@ -143,7 +144,7 @@ const edge = (strings: Value, side: string, column: Value): string =>
 const MARK: Readonly<Record<StepKeyOf<'mark'>, Saying>> = {
   'row-corner-cells': [
     ({ row, left, right, cornersLeft, cornersRight }) =>
-      `Row ${figure(row)} has ${both(left, right)} tied as one. Outside these knots, the corner cells are ${both(cornersLeft, cornersRight)}.`,
+      `Row ${figure(row)} ties ${both(left, right)} as one, in the innermost column of each. Outside these columns the corner cells are ${both(cornersLeft, cornersRight)}.`,
   ],
   'row-bundle-knots': [
     ({ row, left, right, columnLeft, columnRight }) =>
@@ -164,7 +165,8 @@ function saying<K extends KindName>(kind: K, key: StepKeyOf<K>): Saying {
 }
 
 /** One step of a worked solution, in one to three sentences. */
-export const stepWords = <K extends KindName>(kind: K, { key, values }: Step<StepKeyOf<K>>): string => saying(kind, key)[0](values);
+export const stepWords = <K extends KindName>(kind: K, { key, values }: Step<StepKeyOf<K>>): string =>
+  saying(kind, key)[0](values);
 
 /** The step's sum in figures, '32 − 5 + 1 = 28'; empty where a step has none. */
 export const stepSum = <K extends KindName>(kind: K, { key, values }: Step<StepKeyOf<K>>): string =>

@@ -1,11 +1,19 @@
-import type { ExerciseProblem, FieldOf, FieldResult, Judged, KindName, Verdict } from '../../solver/exercises/contract.ts';
+import type {
+  ExerciseProblem,
+  FieldOf,
+  FieldResult,
+  Judged,
+  KindName,
+  Verdict,
+} from '../../solver/exercises/contract.ts';
 import type { MarkResult } from '../../solver/exercises/mark/problem.ts';
 import type { Reason } from '../../solver/exercises/read.ts';
 import { capital, count, figure, noun, type Value } from '../numbers.ts';
 import { fieldLabel } from './labels.ts';
 
 const REASONS: Readonly<Record<Reason, (entered: string) => string>> = {
-  'not-a-whole-number': (entered) => `${capital(entered)} can’t be read as a whole number. Enter one in digits, like 14.`,
+  'not-a-whole-number': (entered) =>
+    `${capital(entered)} can’t be read as a whole number. Enter one in digits, like 14.`,
   'too-long': () => 'This number is too long to be read. Enter a shorter one.',
   'not-even-or-odd': () => 'Choose even or odd.',
   'not-cells': () => 'No cells of the chart can be read here. Mark them on the chart.',

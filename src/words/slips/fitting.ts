@@ -16,18 +16,22 @@ export interface SlippedSum {
 /** All strings as the learner shared them out. */
 const inAll = ({ onBar, bundle }: Readonly<SumFigures>): number => onBar + 2 * bundle;
 
-const ALL_STRINGS = 'The strings on the bar and on both sides have to be as many as the chart needs.';
+const ALL_STRINGS = 'The strings on the bar and on both sides have to be as many as the piece needs.';
 
 /** The learner's own total, where it shows that something is left over or missing. */
 function total({ strands, mine }: SlippedSum): string {
   const all = inAll(mine);
   if (all === strands || Math.min(mine.onBar, mine.bundle) < 0) return ALL_STRINGS;
   const off = Math.abs(all - strands);
-  return `${figure(mine.onBar)} on the bar and ${figure(mine.bundle)} on each side are ${count(all, 'string')}. The chart needs ${figure(strands)}, so ${figure(off)} ${noun(off, 'is', 'are')} ${all > strands ? 'too many' : 'missing'}.`;
+  return `${figure(mine.onBar)} on the bar and ${figure(mine.bundle)} on each side are ${count(all, 'string')}. The piece needs ${figure(strands)}, so ${figure(off)} ${noun(off, 'is', 'are')} ${all > strands ? 'too many' : 'missing'}.`;
 }
 
 /** Odd, and a number of strings there can be: a slip before this one may have led below zero. */
 const isOdd = (value: number): boolean => value > 0 && value % 2 === 1;
+
+/** Below zero where the subtraction went the other way round. */
+const allSpare = (spare: number): string =>
+  Math.abs(spare) === 2 ? 'both spare strings' : `all ${count(Math.abs(spare), 'spare string')}`;
 
 /** An odd side has no folds to be made of. */
 const oddSide = (strings: number): string =>
@@ -37,7 +41,7 @@ const oddSide = (strings: number): string =>
 
 export const FITTING_WORDS: Readonly<Record<FittingSlip, (sum: SlippedSum) => SlipText>> = {
   'spare-not-halved': ({ mine: { spare } }) => ({
-    did: `gave each side all ${count(Math.abs(spare), 'spare string')}`,
+    did: `gave each side ${allSpare(spare)}`,
     why: `Two sides with ${figure(Math.abs(spare))} each would need ${count(2 * Math.abs(spare), 'string')}, which is twice what is spare.`,
     next: 'Both sides share the spare strings, so halve them first.',
   }),
@@ -63,16 +67,20 @@ export const FITTING_WORDS: Readonly<Record<FittingSlip, (sum: SlippedSum) => Sl
       : 'One string can only help one side, and then the two sides are not alike.',
     next: 'Both sides are one string short. Borrow one for each of them.',
   }),
-  'borrowed-from-one-side': ({ mine: { eachSide, bundle, borrowed } }) => ({
-    did: `put all that was borrowed, ${count(borrowed, 'string')}, on one side`,
-    why: `One side would have ${figure(bundle)} and the other ${figure(eachSide)}. They would not be alike${isOdd(bundle) && isOdd(eachSide) ? ', and both would be odd' : ''}.`,
+  'borrowed-from-one-side': ({ mine: { eachSide, bundle } }) => ({
+    did: 'put both borrowed strings on one side',
+    why:
+      bundle === eachSide
+        ? 'The two sides would not be alike.'
+        : `One side would have ${figure(bundle)} and the other ${figure(eachSide)}. They would not be alike${isOdd(bundle) && isOdd(eachSide) ? ', and both would be odd' : ''}.`,
     next: 'Give each side one of the two.',
   }),
   'four-borrowed': ({ mine: { eachSide, bundle } }) => ({
     did: 'borrowed four strings, two for each side',
-    why: isOdd(bundle)
-      ? `${figure(eachSide)} and two are ${figure(bundle)}. That is odd again, so it still can’t be made of folds.`
-      : 'Two more on an odd side leave it odd, so it still can’t be made of folds.',
+    why:
+      isOdd(eachSide) && isOdd(bundle)
+        ? `${figure(eachSide)} and two are ${figure(bundle)}. That is odd again, so it still can’t be made of folds.`
+        : 'Two more on an odd side leave it odd, so it still can’t be made of folds.',
     next: 'To make an odd number even, one more is enough. Borrow one for each side.',
   }),
   'borrowed-though-even': ({ mine: { eachSide, bundle } }) => ({
@@ -110,7 +118,7 @@ export const FITTING_WORDS: Readonly<Record<FittingSlip, (sum: SlippedSum) => Sl
     next: `Begin with the ${count(strands, 'string')}, and take the places away from them.`,
   }),
   'all-spare-on-one-side': ({ mine: { spare } }) => ({
-    did: `hung all ${count(Math.abs(spare), 'spare string')} on one side`,
+    did: `hung ${allSpare(spare)} on one side`,
     why: 'The piece would grow wider on one side only, and hang crooked.',
     next: 'Share the spare strings between both ends of the bar: halve them.',
   }),

@@ -1,4 +1,6 @@
 import type { AnswerOf, ExerciseProblem, FieldOf, KindName } from '../../solver/exercises/contract.ts';
+import { sumOf } from '../../solver/exercises/figures.ts';
+import { readCells } from '../../solver/exercises/mark/judge.ts';
 import type { MarkProblem } from '../../solver/exercises/mark/problem.ts';
 import {
   type InRowQuestion,
@@ -11,7 +13,6 @@ import {
 import { fromSum } from '../../solver/exercises/number/solve.ts';
 import { bundlesIn, OUTLINE_RULES } from '../../solver/exercises/outline.ts';
 import { readWhole } from '../../solver/exercises/read.ts';
-import { sumOf } from '../../solver/exercises/figures.ts';
 import { entered } from '../../solver/exercises/sum/judge.ts';
 import type { SumAnswer, SumFigures, SumProblem } from '../../solver/exercises/sum/problem.ts';
 import { carriedEnds, workOut } from '../../solver/exercises/sum/solve.ts';
@@ -36,12 +37,18 @@ function figureIn(answer: Answer): number | null {
 }
 
 /** The sum as the learner worked it: this slip's own figures, and over them what was entered. */
-function mySum(slip: FittingSlip, problem: SumProblem | NumberProblem, sum: SumProblem, answer: Answer): Readonly<SumFigures> {
+function mySum(
+  slip: FittingSlip,
+  problem: SumProblem | NumberProblem,
+  sum: SumProblem,
+  answer: Answer,
+): Readonly<SumFigures> {
   const ways = slippedSums(slip, sum);
   const [likeliest = workOut(sum)] = ways;
   if (problem.kind === 'sum') {
     const written = entered(problem, (answer ?? {}) as SumAnswer);
-    const fits = (way: Readonly<SumFigures>): boolean => problem.fields.every((field) => (written[field] ?? way[field]) === way[field]);
+    const fits = (way: Readonly<SumFigures>): boolean =>
+      problem.fields.every((field) => (written[field] ?? way[field]) === way[field]);
     return { ...(ways.find(fits) ?? likeliest), ...written };
   }
   const figure = figureIn(answer);
@@ -52,16 +59,43 @@ function slippedSum(slip: FittingSlip, problem: SumProblem | NumberProblem, answ
   if (problem.kind === 'number' && !isFitQuestion(problem)) return null;
   const sum = problem.kind === 'sum' ? problem : sumOf(problem);
   const { width, capacity } = problem;
-  return { width, capacity, strands: width + carriedEnds(sum), due: workOut(sum), mine: mySum(slip, problem, sum, answer) };
+  return {
+    width,
+    capacity,
+    strands: width + carriedEnds(sum),
+    due: workOut(sum),
+    mine: mySum(slip, problem, sum, answer),
+  };
+}
+
+/** The row of the first marked cell, where the row is what was asked for. */
+function rowMarked(problem: MarkProblem, answer: Answer): number | null {
+  if (problem.target !== 'first-closing-row') return null;
+  const reading = readCells(problem, answer as AnswerOf<'mark'>);
+  return 'cells' in reading ? (reading.cells[0]?.[0] ?? null) : null;
+}
+
+/** The row that is asked about, where it is only one. */
+function rowAsked(problem: InRowQuestion | PieceQuestion | MarkProblem): number | null {
+  if (problem.kind === 'number') return isInRowQuestion(problem) ? problem.row : null;
+  return problem.from === problem.to ? problem.from : null;
 }
 
 function slippedRow(problem: InRowQuestion | PieceQuestion | MarkProblem, answer: Answer): SlippedRow {
-  const marks = problem.kind === 'mark';
-  const asked = problem.kind === 'mark' ? (problem.from === problem.to ? problem.from : null) : isInRowQuestion(problem) ? problem.row : null;
-  const [left, right] = bundlesIn(OUTLINE_RULES, problem, asked ?? 1);
-  const opens = asked !== null && ([0, 1] as const).some((side) => OUTLINE_RULES.opening(problem, asked, side) > 1);
-  const phase = asked === null || Math.max(left, right) === 1 ? 'straight' : opens ? 'opening' : 'closing';
-  return { piece: problem, row: asked, left, right, phase, mine: marks ? null : figureIn(answer), marks };
+  const row = rowAsked(problem);
+  const [left, right] = bundlesIn(OUTLINE_RULES, problem, row ?? 1);
+  const asked = problem.kind === 'mark' ? problem.target : problem.ask;
+  const from = row ?? (problem.kind === 'mark' ? problem.from : 1);
+  const closes = asked === 'first-closing-row' || from > OUTLINE_RULES.fullWidthRow(problem);
+  return {
+    piece: problem,
+    row,
+    left,
+    right,
+    phase: closes ? 'closing' : 'opening',
+    mine: problem.kind === 'mark' ? rowMarked(problem, answer) : figureIn(answer),
+    wanted: problem.kind === 'number' ? 'figure' : problem.target === 'bundle-knot' ? 'bundle-knots' : 'cells',
+  };
 }
 
 /** What is said of a slip in this problem; null where the slip can't be made in it. */
@@ -124,5 +158,6 @@ export const FOLLOW_UP = {
   several: 'This answer can come about in more than one way. One small question tells which it was.',
   single: 'One small question tells whether it was that.',
   settled: 'So this is what it was:',
-  unsettled: 'It can’t be told from this which slip it was, so none is noted down. The worked solution shows each step.',
+  unsettled:
+    'It can’t be told from this which slip it was, so none is noted down. The worked solution shows each step.',
 } as const;

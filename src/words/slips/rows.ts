@@ -3,72 +3,83 @@ import type { RowSlip } from '../../solver/missteps/rows.ts';
 import { count, figure, noun } from '../numbers.ts';
 import type { SlipText } from './slip-text.ts';
 
-/** A shaped piece, the row that is asked about, and what the learner entered. */
+/** A shaped piece, what is asked of it, and what the learner entered. */
 export interface SlippedRow {
   readonly piece: OutlineFigures;
-  /** null where the whole piece is meant. */
+  /** null where more than one row is meant. */
   readonly row: number | null;
-  /** Strings tied as one at each edge of that row. */
+  /** Strings tied as one at each edge of that row, or of row 1. */
   readonly left: number;
   readonly right: number;
-  /** What the bundles do in that row. */
-  readonly phase: 'opening' | 'closing' | 'straight';
-  /** The figure entered; null where cells were marked. */
+  /** Which end of the piece is asked about. */
+  readonly phase: 'opening' | 'closing';
+  /** The figure entered, or the row marked; null where cells of several rows were marked. */
   readonly mine: number | null;
-  /** Whether cells are marked, not counted. */
-  readonly marks: boolean;
+  /** What is counted or marked. */
+  readonly wanted: 'figure' | 'cells' | 'bundle-knots';
 }
 
-const inRow = (row: number | null): string => (row === null ? 'in a row' : `in row ${figure(row)}`);
+const inRow = (row: number | null): string => (row === null ? '' : ` in row ${figure(row)}`);
 
 /** 'one in every row', 'one every 3 rows'. */
 const pace = (step: number): string => (step === 1 ? 'one in every row' : `one every ${figure(step)} rows`);
 
+const larger = ([left, right]: OutlineFigures['bundles']): number => Math.max(left, right);
+
+const did = ({ wanted }: SlippedRow): string => (wanted === 'figure' ? 'counted' : 'marked');
+
 /** How far the bundles are in this row, counted from the end that decides it. */
 function howFar({ piece, row, phase }: SlippedRow): string {
   const { height, openingStep, closingStep } = piece;
-  if (row !== null && phase === 'closing') {
+  if (phase === 'closing') {
+    const last = `Row ${figure(height)} is the last and ties the whole closing bundles.`;
+    if (row === null) return `${last} The bundles before it have taken in fewer.`;
     const after = height - row;
+    if (after === 0) return last;
     const out = Math.floor(after / closingStep);
-    return `Row ${figure(height)} is the last and holds the whole closing bundles. Row ${figure(row)} comes ${count(after, 'row')} before it, so ${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet.`;
+    return `${last} Row ${figure(row)} comes ${count(after, 'row')} before it, so ${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet.`;
   }
-  if (row !== null && phase === 'opening') {
-    const out = Math.floor((row - 1) / openingStep);
-    return `Row 1 ties the whole bundles and lets nothing out. From there to row ${figure(row)}, ${count(out, 'string')} ${noun(out, 'comes', 'come')} out on each side.`;
-  }
-  return `Row 1 ties the whole bundles and lets nothing out. The last row, row ${figure(height)}, ties the whole closing bundles.`;
+  const first = 'Row 1 ties the whole bundles and lets nothing out.';
+  if (row === null) return `${first} The first strings come out in row ${figure(1 + openingStep)}.`;
+  if (row === 1) return first;
+  const out = Math.floor((row - 1) / openingStep);
+  return `${first} From there to row ${figure(row)}, ${count(out, 'string')} ${noun(out, 'comes', 'come')} out on each side.`;
 }
 
-const larger = ([left, right]: OutlineFigures['bundles']): number => Math.max(left, right);
-
-const counted = ({ marks }: SlippedRow): string => (marks ? 'marked' : 'counted');
+const rowByRow = ({ phase, piece }: SlippedRow): string =>
+  phase === 'closing'
+    ? `Begin in row ${figure(piece.height)} and go back row by row. Say at each one what the bundles hold.`
+    : 'Begin in row 1 and go on row by row. Say at each one what the bundles hold.';
 
 export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipText>> = {
   'bundle-counted-as-strings': ({ row, left, right, piece }) => ({
-    did: `counted a knot for each of the ${figure(piece.width)} strings`,
-    why: `The bundles ${inRow(row)} hold ${left === right ? `${figure(left)} strings each` : `${figure(left)} strings on the left and ${figure(right)} on the right`}. One knot goes round a whole bundle, and it counts as one.`,
+    did: `counted a knot for each of the ${count(piece.width, 'string')}`,
+    why: `The bundles${inRow(row)} hold ${left === right ? `${count(left, 'string')} each` : `${count(left, 'string')} on the left and ${figure(right)} on the right`}. One knot goes round a whole bundle, and it counts as one.`,
     next: 'Count one knot for each bundle, and one for each single string between them.',
   }),
   'bundle-not-counted': ({ row }) => ({
     did: 'counted only the single strings between the bundles',
-    why: `Each bundle ${inRow(row)} is tied too. One knot holds all its strings, and it stands in the bundle’s innermost column.`,
+    why: `The bundles${inRow(row)} are tied too. One knot holds all strings of a bundle, and it stands in the innermost column.`,
     next: 'Add one knot for each bundle.',
   }),
   'row-late': (slipped) => ({
-    did: `${counted(slipped)} what belongs to the row after${slipped.row === null ? '' : `, row ${figure(slipped.row + 1)}`}`,
+    did: `${did(slipped)} what belongs to the row after${slipped.row === null ? '' : `, row ${figure(slipped.row + 1)}`}`,
     why: howFar(slipped),
-    next: 'Count the steps between the rows, not the rows. There is one step fewer.',
+    next:
+      slipped.phase === 'closing'
+        ? rowByRow(slipped)
+        : 'Count the steps from row to row, not the rows. There is one step fewer.',
   }),
   'row-early': (slipped) => ({
-    did: `${counted(slipped)} what belongs to the row before${slipped.row === null || slipped.row < 2 ? '' : `, row ${figure(slipped.row - 1)}`}`,
+    did: `${did(slipped)} what belongs to the row before${slipped.row === null || slipped.row < 2 ? '' : `, row ${figure(slipped.row - 1)}`}`,
     why: howFar(slipped),
-    next: 'Begin in row 1 and go on row by row. Say at each one what the bundles hold.',
+    next: rowByRow(slipped),
   }),
   'one-string-a-row': ({ phase, piece: { openingStep, closingStep } }) => {
-    const [moved, step] = phase === 'closing' ? ['taken in', closingStep] : ['let out', openingStep];
+    const closes = phase === 'closing';
     return {
-      did: `${phase === 'closing' ? 'took in' : 'let out'} one string at a time, on the left and on the right in turn`,
-      why: `Each side has ${pace(step)} ${moved}, and both sides do it in the same rows. So two strings are ${moved} each time.`,
+      did: `${closes ? 'took in' : 'let out'} one string at a time, on the left and on the right in turn`,
+      why: `Each side ${closes ? 'takes in' : 'lets out'} ${pace(closes ? closingStep : openingStep)}, and both sides do it in the same rows. So two strings ${closes ? 'go in' : 'come out'} each time.`,
       next: 'Count for one side alone. The other side is like it.',
     };
   },
@@ -77,18 +88,25 @@ export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipTe
     const out = bundle - 1;
     return {
       did: `put the first row of full width at row ${figure(mine)}`,
-      why: `A bundle of ${figure(bundle)} lets out ${count(out, 'string')}, and then one is left at the edge. They come out after row 1, ${pace(piece.openingStep)}.`,
+      why: `A bundle of ${figure(bundle)} lets out ${count(out, 'string')}, and then one is left at the edge. ${noun(out, 'It comes', 'They come')} out after row 1, ${pace(piece.openingStep)}.`,
       next: 'Begin with row 1, which lets nothing out. Then add the rows that these strings take.',
     };
   },
-  'corner-cells-s-a-side': (slipped) => ({
-    did: `${counted(slipped)} as many corner cells as the bundle has strings${slipped.row === null ? '' : ` in row ${figure(slipped.row)}`}`,
-    why: 'One of these columns is no corner cell. The bundle’s own knot stands there, in its innermost column.',
-    next: 'Leave one out on each side.',
-  }),
+  'corner-cells-s-a-side': (slipped) =>
+    slipped.wanted === 'bundle-knots'
+      ? {
+          did: 'marked the column beside the bundle',
+          why: 'The knot of a bundle stands in the bundle’s own innermost column, not next to it.',
+          next: 'Mark one column nearer to the edge, on each side.',
+        }
+      : {
+          did: `${did(slipped)} as many corner cells as the bundle has strings${inRow(slipped.row)}`,
+          why: 'One of these columns is no corner cell. The bundle’s own knot stands there, in its innermost column.',
+          next: 'Leave one out on each side.',
+        },
   'corner-cells-one-side': (slipped) => ({
-    did: `${counted(slipped)} one side only`,
-    why: `There is a bundle on each side ${inRow(slipped.row)}, so the piece is narrower on the left and on the right.`,
+    did: `${did(slipped)} one side only`,
+    why: `There is a bundle on each side${inRow(slipped.row)}, so the piece is narrower on the left and on the right.`,
     next: 'Do the same for the other side.',
   }),
   'closing-from-wrong-end': ({ piece }) => ({
@@ -104,14 +122,14 @@ export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipTe
       next: `Count these rows back from row ${figure(height)}, with that row as the first.`,
     };
   },
-  'closing-counted-as-freed': ({ row, piece: { closing } }) => ({
+  'closing-counted-as-freed': ({ piece: { closing } }) => ({
     did: 'counted the strings that are taken in as single strings',
-    why: `A string that is let out gets a knot of its own. A string that is taken in joins the bundle, and ${inRow(row)} of closing one knot holds them all.`,
-    next: `Think of the closing bundles, up to ${figure(larger(closing))} strings. Each is tied as one.`,
+    why: 'A string that is let out gets a knot of its own. A string that is taken in joins the bundle, and one knot holds them all.',
+    next: `Think of the closing bundles, up to ${count(larger(closing), 'string')}. Each is tied as one.`,
   }),
   'bundle-knot-outermost': ({ row }) => ({
     did: 'marked the outermost columns',
-    why: `The knot of a bundle stands in its innermost column ${inRow(row)}. The columns outside it are corner cells.`,
+    why: `The knot of a bundle stands in its innermost column${inRow(row)}. The columns outside it are corner cells.`,
     next: 'Count in from the edge, one column for each string of the bundle. Mark the last of these.',
   }),
 };

@@ -7,6 +7,7 @@ interface Piece {
   readonly a: Point;
   readonly b: Point;
   readonly radius: number;
+  readonly moved: boolean;
 }
 
 const size = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
@@ -51,16 +52,22 @@ const clamp = (v: number): number => Math.min(1, Math.max(0, v));
 
 /**
  * The nearest that two cords, or two parts of one cord more than 2 d apart along it, come to each other: centre
- * to centre for cords (1 d is touching); a bar counts by its surface, so that it reads the same.
+ * to centre for cords (1 d is touching); a bar counts by its surface, so that it reads the same. With `before`, the
+ * same cords a moment ago, only what has moved since is looked at.
  */
-export function nearest({ strands }: Pick<StrandModel, 'strands'>, moving: ReadonlySet<string>): { gap: number; where: string } {
+export function nearest(
+  { strands }: Pick<StrandModel, 'strands'>,
+  before?: Pick<StrandModel, 'strands'>,
+): { gap: number; where: string } {
   const pieces: Piece[] = [];
   for (const [strand, { path, radius }] of strands.entries()) {
     let walked = 0;
     for (let i = 1; i < path.length; i++) {
       const [a, b] = [path[i - 1] as Point, path[i] as Point];
       const to = walked + step(a, b);
-      pieces.push({ strand, from: walked, to, a, b, radius });
+      const old = before?.strands[strand]?.path;
+      const moved = !old || !same(old[i - 1], a) || !same(old[i], b);
+      pieces.push({ strand, from: walked, to, a, b, radius, moved });
       walked = to;
     }
   }
@@ -82,8 +89,7 @@ export function nearest({ strands }: Pick<StrandModel, 'strands'>, moving: Reado
   for (const [i, first] of blocks.entries())
     for (let j = i; j < blocks.length; j++) {
       const second = blocks[j] as Block;
-      const still = [first, second].every(({ strand }) => !moving.has(strands[strand]?.id ?? ''));
-      if (still && first.strand !== second.strand) continue;
+      if (!first.moved && !second.moved) continue;
       if (boxGap(first, second) > gap + first.radius + second.radius - 1) continue;
       for (let a = first.start; a < first.end; a++)
         for (let b = i === j ? a + 1 : second.start; b < second.end; b++) {
@@ -116,7 +122,11 @@ interface Block {
   readonly end: number;
   readonly low: Point;
   readonly high: Point;
+  readonly moved: boolean;
 }
+
+const same = (a: Point | undefined, b: Point): boolean =>
+  a !== undefined && a[0] === b[0] && a[1] === b[1] && a[2] === b[2];
 
 /** Neighbouring pieces in boxes, so that most pairs need no look. */
 function blocksOf(pieces: readonly Piece[]): Block[] {
@@ -125,9 +135,11 @@ function blocksOf(pieces: readonly Piece[]): Block[] {
   while (start < pieces.length) {
     const { strand, radius } = pieces[start] as Piece;
     let end = start;
+    let moved = false;
     const low = [Infinity, Infinity, Infinity];
     const high = [-Infinity, -Infinity, -Infinity];
     while (end < Math.min(start + 6, pieces.length) && pieces[end]?.strand === strand) {
+      moved ||= pieces[end]?.moved === true;
       for (const p of [pieces[end]?.a, pieces[end]?.b])
         for (let k = 0; p && k < 3; k++) {
           low[k] = Math.min(low[k] as number, p[k] as number);
@@ -135,7 +147,7 @@ function blocksOf(pieces: readonly Piece[]): Block[] {
         }
       end++;
     }
-    blocks.push({ strand, radius, start, end, low: low as unknown as Point, high: high as unknown as Point });
+    blocks.push({ strand, radius, start, end, low: low as unknown as Point, high: high as unknown as Point, moved });
     start = end;
   }
   return blocks;
@@ -191,20 +203,15 @@ export function watch(
 ): Watched {
   const look = (t: number) => strandModel(knot, { ...options, moment: t, crossings: false });
   let now = look(0);
-  const early = look(0.37);
-  const late = look(0.9);
-  const moving = new Set(
-    now.strands.filter(({ path }, i) => [early, late].some((m) => movedBetween(path, m.strands[i]?.path ?? []) > 0)).map(({ id }) => id),
-  );
   let t = 0;
   let stride = 1 / 400;
   let worst = { gap: 9, where: '' };
   let moments = 0;
   const shortest: Record<string, number> = {};
   const longest: Record<string, number> = {};
-  const note = (model: Pick<StrandModel, 'strands'>) => {
+  const note = (model: Pick<StrandModel, 'strands'>, before?: Pick<StrandModel, 'strands'>) => {
     moments++;
-    const here = nearest(model, moving);
+    const here = nearest(model, before);
     if (here.gap < worst.gap) worst = { gap: here.gap, where: `t ${t.toFixed(4)}: ${here.where}` };
     for (const { id, path } of model.strands) {
       const length = lengthOf(path);
@@ -223,8 +230,8 @@ export function watch(
       continue;
     }
     t = next;
+    note(then, now);
     now = then;
-    note(now);
     stride *= Math.min(2, (most / Math.max(moved, 1e-3)) * 0.93);
   }
   return { moments, ...worst, shortest, longest };

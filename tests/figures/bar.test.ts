@@ -1,0 +1,122 @@
+import { describe, expect, test } from 'vitest';
+import { bar } from '../../src/figures/bar.ts';
+import { showFigure } from '../../src/figures/show.ts';
+import { barWords } from '../../src/words/figure-words.ts';
+import { drawing, replay, seed } from '../seed.ts';
+import { drawPlan, evening, lantern, large, lines, named, planned, second, shapesOf, third, used } from './drawn.ts';
+
+const say = (plan: Parameters<typeof bar.draw>[0], stage?: 'capacity' | 'shared' | 'fitted') => {
+  const { title, steps } = showFigure(bar, plan, { stage }, { id: 'bar', words: barWords });
+  return [title, ...steps];
+};
+
+describe('the drawing of the bar', () => {
+  test('of the lantern hangs 7 folds on the bar and 3 on each side, and shows two places given up', () => {
+    const drawn = bar.draw(lantern);
+    expect(used(drawn, 'fold')).toBe(7);
+    expect(used(drawn, 'lone')).toBe(0);
+    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([3, 3]);
+    expect(named(drawn, 'place', 'given')).toHaveLength(2);
+    expect(lines(named(drawn, 'lent'))).toBe(2);
+  });
+
+  test('of the lantern at full capacity hangs 8 folds, and nothing beside the bar', () => {
+    const drawn = bar.draw(lantern, { stage: 'capacity' });
+    expect(used(drawn, 'fold')).toBe(8);
+    expect(named(drawn, 'folds')).toHaveLength(0);
+    expect(named(drawn, 'cell', 'open')).toHaveLength(2);
+  });
+
+  test('of the lantern with its spare strings halved leaves one string without a partner on each side', () => {
+    const drawn = bar.draw(lantern, { stage: 'shared' });
+    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([2, 2]);
+    expect(lines(named(drawn, 'single'))).toBe(2);
+    expect(lines(named(drawn, 'missing'))).toBe(2);
+  });
+
+  test('of the second example leaves no string without a partner, so nothing is borrowed', () => {
+    expect(lines(named(bar.draw(second, { stage: 'shared' }), 'single'))).toBe(0);
+    expect(named(bar.draw(second), 'place')).toHaveLength(0);
+  });
+
+  test('of the third example fixes a lone string beside 6 folds', () => {
+    const drawn = bar.draw(third);
+    expect([used(drawn, 'fold'), used(drawn, 'lone')]).toEqual([6, 1]);
+  });
+
+  test(`hangs as many folds and strings as the fit has, on 300 pieces at random (${replay})`, () => {
+    const next = drawing(seed);
+    for (let piece = 0; piece < 300; piece += 1) {
+      const plan = drawPlan(next);
+      const { fit } = plan;
+      const drawn = bar.draw(plan);
+      const what = JSON.stringify(fit);
+      expect(used(drawn, 'fold'), what).toBe(fit.folds);
+      expect(used(drawn, 'lone'), what).toBe(fit.loneStrings);
+      expect(lines(named(drawn, 'folds')), what).toBe(fit.left.folds + fit.right.folds);
+      // Each fold has one leg before the ring's wire and one behind it.
+      expect(lines(named(drawn, 'legs')) + lines(named(drawn, 'lent')), what).toBe(fit.left.folds + fit.right.folds);
+      expect(named(drawn, 'place', 'given'), what).toHaveLength(fit.borrowed);
+      const empty = fit.capacity - Math.min(fit.capacity, fit.width) + fit.idle;
+      expect(named(drawn, 'place').length - fit.borrowed, what).toBe(Math.min(12, empty));
+      // The first cell of each part is its frame; every other cell adds one line.
+      const parts = named(drawn, 'cell');
+      expect(lines(parts), what).toBe(fit.width);
+    }
+  });
+
+  test('keeps one scale for all stages, so that they can stand side by side', () => {
+    const numbers = (stage: 'capacity' | 'shared' | 'fitted') =>
+      shapesOf(bar.draw(lantern, { stage })).flatMap((shape) =>
+        shape.tag === 'text' && typeof shape.say === 'string' ? [[shape.say, shape.x.toFixed(2)]] : [],
+      );
+    expect(numbers('shared')).toEqual(numbers('fitted'));
+    expect(numbers('capacity')).toEqual(numbers('fitted'));
+  });
+
+  test('leaves the idle place where row 1 ends', () => {
+    const at = (startSide: 'left' | 'right'): number => {
+      const plan = planned({ width: 25, height: 20, capacity: 16, startSide });
+      const [place] = named(bar.draw(plan, { stage: 'shared' }), 'place');
+      return place?.tag === 'rect' ? place.x + place.width / 2 : Number.NaN;
+    };
+    expect(at('left')).toBeGreaterThan(180);
+    expect(at('right')).toBeCloseTo(360 - at('left'), 6);
+  });
+
+  test('draws a carried end outside the columns, on the side where row 1 ends', () => {
+    const plan = planned({ width: 25, height: 20, capacity: 16, oddMethod: 'carried-end' });
+    const drawn = bar.draw(plan);
+    expect(lines(named(drawn, 'folds')) * 2 + used(drawn, 'fold') * 2).toBe(26);
+    expect(lines(named(drawn, 'cell'))).toBe(25);
+  });
+
+  test('of the lantern takes less than 12,000 characters, and so does one of 60 columns', () => {
+    for (const plan of [lantern, evening, large])
+      for (const stage of ['capacity', 'shared', 'fitted'] as const)
+        expect(showFigure(bar, plan, { stage }, { id: 'plate-of-the-bar', words: barWords }).svg.length).toBeLessThan(
+          12_000,
+        );
+  });
+
+  test('says in words what it shows', () => {
+    expect(say(lantern, 'shared')).toEqual([
+      'Half of the spare strings on each side, before anything is borrowed: 26 columns on a bar that takes 16.',
+      'On the bar hang 16 strings: 8 folds.',
+      'On the left, 5 strings through the ring beside the bar: 2 folds and one string over. A fold gives two strings, so the one over has no partner.',
+      'On the right, 5 strings through the ring beside the bar: 2 folds and one string over. A fold gives two strings, so the one over has no partner.',
+    ]);
+    expect(say(lantern)).toEqual([
+      'How 26 columns fit a bar that takes 16.',
+      'On the bar hang 14 strings: 7 folds.',
+      'Two places of the bar are given up, one at each end: those two strings hang beside the bar, one on each side, so that each side is even.',
+      'On the left, 6 strings through the ring beside the bar: 3 folds, every string with its partner.',
+      'On the right, 6 strings through the ring beside the bar: 3 folds, every string with its partner.',
+    ]);
+    expect(say(third, 'capacity')).toEqual([
+      'Every place of a bar that takes 15 is taken; the chart is 21 columns wide.',
+      'On the bar hang 15 strings: 7 folds and a lone string.',
+      'Of the 21 columns, 6 have no place on the bar: those are the spare strings.',
+    ]);
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, test } from 'vitest';
+import { bar } from '../../src/figures/bar.ts';
+import type { Drawing } from '../../src/figures/drawing.ts';
+import { gathering } from '../../src/figures/gathering.ts';
+import { opening } from '../../src/figures/opening.ts';
+import { outline } from '../../src/figures/outline.ts';
+import { row } from '../../src/figures/row.ts';
+import { finishSteps, mirrorPiece, opposite, type Plan } from '../../src/solver/index.ts';
+import { drawing, replay, seed } from '../seed.ts';
+import { drawPlan, named, shapesOf } from './drawn.ts';
+
+/** The same piece seen in a mirror: its plan, made from the mirrored piece. */
+function mirrored(plan: Plan): Plan {
+  const { fit, bundles, startSide, rows } = mirrorPiece({
+    fit: plan.fit,
+    bundles: plan.outline,
+    startSide: plan.startSide,
+    rows: plan.rows,
+  });
+  const finish = finishSteps({ fit, bundles, startSide });
+  if (!finish.ok) throw new Error(finish.problem.code);
+  return { ...plan, fit, rows: rows ?? [], startSide, finish, outline: { ...plan.outline, ...bundles } };
+}
+
+/** Where everything of one kind is: the middles of round and square things and of labels, and where cords begin and end. */
+function places(drawn: Drawing<string>, flip: boolean): string[] {
+  const at = (x: number): string => (flip ? drawn.width - x : x).toFixed(0);
+  return shapesOf(drawn)
+    .flatMap((shape) => {
+      if (shape.tag === 'rect') return [`rect ${at(shape.x + shape.width / 2)} ${shape.y.toFixed(0)}`];
+      if (shape.tag === 'circle') return [`circle ${at(shape.cx)}`];
+      if (shape.tag === 'use') return [`${shape.href} ${at(shape.x ?? 0)}`];
+      // Numbers count from the left on either piece.
+      if (shape.tag === 'text' && typeof shape.say !== 'string') return [`text ${at(shape.x)} ${shape.y.toFixed(0)}`];
+      return [];
+    })
+    .sort();
+}
+
+/** Where the strings of a drawing begin, to the unit. */
+const strings = (drawn: Drawing<string>, flip: boolean, ...names: string[]): string[] =>
+  names
+    .flatMap((name) => named(drawn, name))
+    .flatMap((shape) => ('d' in shape ? [...shape.d.matchAll(/M(-?[\d.]+) (-?[\d.]+)/g)] : []))
+    .map(([, x, y]) => `${(flip ? drawn.width - Number(x) : Number(x)).toFixed(0)} ${Math.round(Number(y))}`)
+    .sort();
+
+const near = (ours: string[], theirs: string[], what: string): void => {
+  // Figures stand to a tenth of a unit; a half may fall to either side.
+  const round = (all: string[]) => all.map((one) => one.replace(/-?\d+/g, (digits) => String(Number(digits))));
+  expect(round(ours).length, what).toBe(round(theirs).length);
+  ours.forEach((one, index) => {
+    const [mine, other] = [one.match(/-?\d+/g) ?? [], theirs[index]?.match(/-?\d+/g) ?? []];
+    for (const [part, figure] of mine.entries())
+      expect(Math.abs(Number(figure) - Number(other[part])), `${what}: ${one}, ${theirs[index]}`).toBeLessThanOrEqual(
+        1,
+      );
+  });
+};
+
+const byFigures = (one: string, other: string): number => {
+  const [a, b] = [one, other].map((text) => (text.match(/-?\d+/g) ?? []).map(Number));
+  return (
+    one.replace(/-?\d+/g, '').localeCompare(other.replace(/-?\d+/g, '')) ||
+    (a?.at(-1) ?? 0) - (b?.at(-1) ?? 0) ||
+    (a?.[0] ?? 0) - (b?.[0] ?? 0)
+  );
+};
+
+describe('a mirrored piece', () => {
+  test(`is drawn mirrored, part by part, on 150 pieces at random (${replay})`, () => {
+    const next = drawing(seed);
+    for (let piece = 0; piece < 150; piece += 1) {
+      const plan = drawPlan(next);
+      const other = mirrored(plan);
+      expect(other.startSide).toBe(opposite(plan.startSide));
+      const number = next(1, plan.rows.length);
+      const what = JSON.stringify([plan.fit, number]);
+      for (const stage of ['capacity', 'shared', 'fitted'] as const)
+        near(
+          places(bar.draw(plan, { stage }), true).sort(byFigures),
+          places(bar.draw(other, { stage }), false).sort(byFigures),
+          what,
+        );
+      near(
+        strings(row.draw(plan, { row: number }), true, 'base', 'moved', 'bundle').sort(byFigures),
+        strings(row.draw(other, { row: number }), false, 'base', 'moved', 'bundle').sort(byFigures),
+        what,
+      );
+      near(
+        strings(opening.draw(plan), true, 'base').sort(byFigures),
+        strings(opening.draw(other), false, 'base').sort(byFigures),
+        what,
+      );
+      near(
+        strings(gathering.draw(plan), true, 'bundle', 'single').sort(byFigures),
+        strings(gathering.draw(other), false, 'bundle', 'single').sort(byFigures),
+        what,
+      );
+      near(
+        places(outline.draw({ ...plan, chart: null }, { row: number }), true).filter((one) => one.startsWith('rect')),
+        places(outline.draw({ ...other, chart: null }, { row: number }), false).filter((one) => one.startsWith('rect')),
+        what,
+      );
+    }
+  });
+});
