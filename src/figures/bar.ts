@@ -130,12 +130,13 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
           const height = BAR - RISE * (1 - Math.sqrt(1 - (along / reach) ** 2));
           return [x + sign * along, height, mid(sign < 0 ? start - 1 - strand : end + strand)];
         };
-        const lines = ['', '', '', '', ''];
+        const lines = ['', '', '', '', '', ''];
         for (let strand = over; strand < strings; strand += 2) {
           const [inX, inY, column] = hook(strand);
           const [outX, outY, outColumn] = hook(strand + 1);
           lines[strand < borrowed ? 1 : 0] += d`M${inX} ${inY}` + down(inX, inY, column);
-          lines[2] +=
+          // Where more than one a side was borrowed, both legs of a fold may come from the bar.
+          lines[strand + 1 < borrowed ? 5 : 2] +=
             d`M${inX} ${inY - lift}C${inX} ${inY - lift - weight} ${outX} ${outY - lift - weight} ${outX} ${outY - lift}` +
             down(outX, outY - lift, outColumn);
         }
@@ -146,9 +147,14 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
           lines[3] = d`M${ownX} ${ownY - 9}C${ownX} ${ownY - 24} ${inner} ${ownY - 24} ${inner} ${ownY - 6}V${ownY + 42}`;
           lines[4] = d`M${ownX} ${ownY - lift}` + down(ownX, ownY - lift, column);
         }
-        const [legs = '', lent = '', loops = '', missing = '', single = ''] = lines;
+        const [legs = '', lent = '', loops = '', missing = '', single = '', lentLoops = ''] = lines;
         behind.push(cord(weight, legs, 'legs'), cord(weight, lent, 'must lent'));
-        before.push(cord(weight, loops, 'folds'), path('missing', missing), cord(weight, single, 'must single'));
+        before.push(
+          cord(weight, loops, 'folds'),
+          cord(weight, lentLoops, 'must folds'),
+          path('missing', missing),
+          cord(weight, single, 'must single'),
+        );
       }
     }
     if (!strings) continue;

@@ -3,6 +3,7 @@ import type { Fit, RowPlan, SideName } from '../solver/piece.ts';
 import { chartCells } from './cells.ts';
 import { cord } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, type Values } from './drawing.ts';
+import { stepped } from './stepped.ts';
 
 export interface ChartOptions {
   /** Marks in place of knots, for a picture that is to be read in black and white. */
@@ -52,16 +53,9 @@ function draw(plan: ChartPlan, { across = ACROSS, marks = false }: ChartOptions 
     );
   }
   // Without rows the whole chart is the shape.
-  let [down, up] = ['', ''];
-  let shape = d`M${left} ${ring}H${x(width)}V${ring + size * height}H${left}z`;
-  if (rows) {
-    rows.forEach(({ firstColumn, lastColumn }, index) => {
-      down = d`V${ring + (index + 1) * size}H${x(firstColumn - 1)}V${ring + index * size}` + down;
-      up += d`H${x(lastColumn)}V${ring + (index + 1) * size}`;
-    });
-    const first = rows[0];
-    shape = d`M${x((first?.firstColumn ?? 1) - 1)} ${ring}` + up + down + 'z';
-  }
+  const shape = rows
+    ? stepped(rows, x, (row) => ring + (row - 1) * size)
+    : d`M${left} ${ring}H${x(width)}V${ring + size * height}H${left}z`;
   if (chart) {
     shapes.push(
       chartCells(chart, [left, ring], size, [1, height], marks, (column, row) => {

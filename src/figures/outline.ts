@@ -3,6 +3,7 @@ import { chartCells } from './cells.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
 import { numbered } from './numbered.ts';
+import { stepped } from './stepped.ts';
 
 export interface OutlineOptions {
   /** First and last row drawn, from 1; the whole piece when left out. */
@@ -85,7 +86,7 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
   shapes.push(path('grid', size < 5 ? '' : thin), path('grid fifth', size < 1.5 ? '' : fifth));
 
   // The corners, and the outline stepped round what is tied.
-  let [corners, rake, knots, down, up] = ['', '', '', '', ''];
+  let [corners, rake, knots] = ['', '', ''];
   for (const { row, leftBundle, rightBundle, firstColumn, lastColumn } of shown) {
     const top = y(row);
     const middle = top + size / 2;
@@ -102,17 +103,10 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
       const dot = Math.min(4.5, size * 0.3);
       knots += d`M${x(knot) - dot} ${middle}a${dot} ${dot} 0 1 0 0 -0.1z`;
     }
-    down = d`H${x(firstColumn - 1)}V${top}` + down;
-    up += d`V${top}H${x(lastColumn)}`;
   }
-  shapes.push(path('corner', corners), { ...path<OutlineKey>('', corners), paint: 'hatch' } as Shape<OutlineKey>);
+  shapes.push(path('corner', corners), { tag: 'path', d: corners, paint: 'hatch' });
   if (show === 'bundles') shapes.push(path('rake', rake), path('gathered', knots));
-  shapes.push(
-    path(
-      'outline',
-      d`M${x((shown[0]?.firstColumn ?? 1) - 1)} ${TOP}` + up.replace(/^V[^H]*/, '') + d`V${bottom}` + down + 'z',
-    ),
-  );
+  shapes.push(path('outline', stepped(shown, x, y)));
 
   // The side where each row begins, shown by the leading string's end; numbers where there is room.
   const wanted = numbered(last, size, TEXT + 2, first);

@@ -25,8 +25,7 @@ export type RowKey =
   | 'row-taken-in'
   | 'row-leading'
   | 'label-knots'
-  | 'label-on-strings'
-  | 'label-next-to-tie';
+  | 'label-on-strings';
 
 export type RowFigurePlan = Pick<Plan, 'fit' | 'rows' | 'chart'>;
 

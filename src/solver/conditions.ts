@@ -35,6 +35,7 @@ const CONDITIONS = {
   'closes-each-row': (plan: Plan) => closingRows(plan) > 0 && closingRows(plan) === lastBundle(plan) - 1,
   /** More than one row from one string taken in to the next. */
   'closes-slowly': (plan: Plan) => closingRows(plan) > lastBundle(plan) - 1,
+  'several-closing-rows': (plan: Plan) => closingRows(plan) > 1,
   /** The first closing row begins at a single edge string, so the leading string is carried behind two. */
   'carries-behind': ({ outline, rows }: Plan) => rows[(outline.firstClosingRow ?? 0) - 1]?.startMove === 'carry-behind',
   /** Both edges of the last row are alike. */

@@ -1,4 +1,4 @@
-import { SIDES } from './fit.ts';
+import { SIDES } from './ranges.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Fit, SideName } from './piece.ts';

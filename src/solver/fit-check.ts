@@ -1,7 +1,6 @@
 import type { Fit } from './piece.ts';
 import { type Problem, wholeNumberProblem } from './problem.ts';
-
-const WIDTHS = { low: 2, high: 400 } as const;
+import { WIDTHS } from './ranges.ts';
 
 /**
  * A problem when something handed in as a fit is none, else null: it has a width of 2 to 400, and sides whose

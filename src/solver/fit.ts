@@ -1,13 +1,7 @@
 import type { Fit, OddMethod, Side, SideName } from './piece.ts';
 import { opposite } from './piece.ts';
 import { choiceProblem, type Problem, type Refusal, refuse, type Step, wholeNumberProblem } from './problem.ts';
-
-/** Widths and capacities the workbook plans for; both ends count. */
-export const WIDTHS = { low: 2, high: 400 } as const;
-export const CAPACITIES = { low: 2, high: 400 } as const;
-export const MAX_BUNDLES = { low: 2, high: 40 } as const;
-export const ODD_METHODS = ['lone-string', 'carried-end'] as const satisfies readonly OddMethod[];
-export const SIDES = ['left', 'right'] as const satisfies readonly SideName[];
+import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from './ranges.ts';
 
 export interface FitInput {
   /** Columns of the chart, 2 to 400. */

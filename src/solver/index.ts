@@ -15,6 +15,7 @@ export * from './outline.ts';
 export * from './piece.ts';
 export * from './plan.ts';
 export * from './problem.ts';
+export * from './ranges.ts';
 export * from './rows.ts';
 export * from './thread/index.ts';
 export * from './walk.ts';

@@ -51,44 +51,51 @@ export const ROW_FIGURES = [
   'corner-cells-in-row',
 ] as const satisfies readonly FigureName[];
 
-const cornersOf = (row: { leftBundle: number; rightBundle: number }): number => row.leftBundle - 1 + row.rightBundle - 1;
+const cornersOf = (row: { leftBundle: number; rightBundle: number }): number =>
+  row.leftBundle - 1 + row.rightBundle - 1;
 
 /** The rows before the first of full width; all of them where there is none. */
 const openingRows = (plan: Plan): number => (plan.outline.firstFullRow ?? plan.rows.length + 1) - 1;
 
-const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>, (plan: Plan) => number | null>> = {
-  width: ({ fit }) => fit.width,
-  /** The columns, and a carried end where there is one. */
-  strands: ({ fit }) => fit.onBar + fit.left.strands + fit.right.strands,
-  height: ({ rows }) => rows.length,
-  capacity: ({ fit }) => fit.capacity,
-  places: ({ fit }) => Math.min(fit.capacity, fit.width) - fit.idle,
-  idle: ({ fit }) => fit.idle,
-  spare: ({ fit }) => fit.left.strands + fit.right.strands - fit.borrowed,
-  half: ({ fit }) => (fit.left.strands + fit.right.strands - fit.borrowed) / 2,
-  borrowed: ({ fit }) => fit.borrowed,
-  'on-bar': ({ fit }) => fit.onBar,
-  'folds-on-bar': ({ fit }) => fit.folds,
-  'lone-strings': ({ fit }) => fit.loneStrings,
-  /** With a carried end; so it is always a multiple of four. */
-  'spare-in-all': ({ fit }) => fit.left.strands + fit.right.strands,
-  'side-columns': ({ fit }) => Math.max(fit.left.columns, fit.right.columns),
-  'side-strands': ({ fit }) => Math.max(fit.left.strands, fit.right.strands),
-  'side-folds': ({ fit }) => Math.max(fit.left.folds, fit.right.folds),
-  'folds-in-all': ({ fit }) => fit.folds + fit.left.folds + fit.right.folds,
-  'first-row-knots': ({ fit }) => fit.firstRowKnots,
-  'full-width-row': ({ outline }) => outline.firstFullRow,
-  'full-width-rows': ({ outline }) => outline.fullWidthRows,
-  'last-full-row': ({ outline }) => (outline.firstFullRow === null ? null : outline.firstFullRow + outline.fullWidthRows - 1),
-  'first-closing-row': ({ outline }) => outline.firstClosingRow,
-  'last-bundle': ({ rows }) => Math.max(rows.at(-1)?.leftBundle ?? 1, rows.at(-1)?.rightBundle ?? 1),
-  'knots-in-all': ({ rows }) => rows.reduce((sum, row) => sum + row.knots, 0),
-  'corner-cells': ({ rows }) => rows.reduce((sum, row) => sum + cornersOf(row), 0),
-  'corner-cells-opening': (plan) => plan.rows.slice(0, openingRows(plan)).reduce((sum, row) => sum + cornersOf(row), 0),
-  singles: ({ finish }) => finish.singles,
-  'gathered-each-side': ({ finish }) => finish.perSide,
-  'left-in-middle': ({ finish }) => finish.middle,
-};
+const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>, (plan: Plan) => number | null>> =
+  {
+    width: ({ fit }) => fit.width,
+    /** The columns, and a carried end where there is one. */
+    strands: ({ fit }) => fit.onBar + fit.left.strands + fit.right.strands,
+    height: ({ rows }) => rows.length,
+    capacity: ({ fit }) => fit.capacity,
+    places: ({ fit }) => Math.min(fit.capacity, fit.width) - fit.idle,
+    idle: ({ fit }) => fit.idle,
+    spare: ({ fit }) => fit.left.strands + fit.right.strands - fit.borrowed,
+    half: ({ fit }) => (fit.left.strands + fit.right.strands - fit.borrowed) / 2,
+    borrowed: ({ fit }) => fit.borrowed,
+    'on-bar': ({ fit }) => fit.onBar,
+    'folds-on-bar': ({ fit }) => fit.folds,
+    'lone-strings': ({ fit }) => fit.loneStrings,
+    /** With a carried end; so it is always a multiple of four. */
+    'spare-in-all': ({ fit }) => fit.left.strands + fit.right.strands,
+    'side-columns': ({ fit }) => Math.max(fit.left.columns, fit.right.columns),
+    'side-strands': ({ fit }) => Math.max(fit.left.strands, fit.right.strands),
+    'side-folds': ({ fit }) => Math.max(fit.left.folds, fit.right.folds),
+    'folds-in-all': ({ fit }) => fit.folds + fit.left.folds + fit.right.folds,
+    'first-row-knots': ({ fit }) => fit.firstRowKnots,
+    'full-width-row': ({ outline }) => outline.firstFullRow,
+    'full-width-rows': ({ outline }) => outline.fullWidthRows,
+    'last-full-row': ({ outline }) =>
+      outline.firstFullRow === null ? null : outline.firstFullRow + outline.fullWidthRows - 1,
+    'first-closing-row': ({ outline }) => outline.firstClosingRow,
+    'last-bundle': ({ rows }) => Math.max(rows.at(-1)?.leftBundle ?? 1, rows.at(-1)?.rightBundle ?? 1),
+    'knots-in-all': ({ rows }) => rows.reduce((sum, row) => sum + row.knots, 0),
+    'corner-cells': ({ rows }) => rows.reduce((sum, row) => sum + cornersOf(row), 0),
+    'corner-cells-opening': (plan) =>
+      plan.rows.slice(0, openingRows(plan)).reduce((sum, row) => sum + cornersOf(row), 0),
+    singles: ({ finish }) => finish.singles,
+    'gathered-each-side': ({ finish }) => finish.perSide,
+    'left-in-middle': ({ finish }) => finish.middle,
+  };
+
+/** Every name; those that need a row come last. */
+export const FIGURE_NAMES = [...Object.keys(PLAN_FIGURES), ...ROW_FIGURES] as readonly FigureName[];
 
 /**
  * A figure of a plan by its name.

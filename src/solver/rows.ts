@@ -1,6 +1,6 @@
 import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
-import { SIDES } from './fit.ts';
+import { SIDES } from './ranges.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';

@@ -1,4 +1,4 @@
-import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from '../solver/fit.ts';
+import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { HEIGHTS, ROW_STEPS } from '../solver/outline.ts';
 import type { OddMethod, SideName } from '../solver/piece.ts';
 import { choiceProblem, measureProblem, type Problem, type Range, wholeNumberProblem } from '../solver/problem.ts';

@@ -1,40 +1,24 @@
 import type { PlanInput } from '../solver/plan.ts';
-import type { Thread } from '../solver/thread/thread.ts';
-import { loadOwnFigures, type OwnFigures, subscribeOwnFigures } from './own-figures.ts';
-import { loadPreferences, subscribePreferences } from './preferences.ts';
 
-/** What the plan of a learner's own piece is made from; its chart, which may be long, is read where it is drawn. */
-export const ownPlanInput = (own: OwnFigures): PlanInput => ({
-  capacity: own.capacity,
-  width: own.width,
-  height: own.height,
-  maxBundle: own.maxBundle,
-  oddMethod: own.oddMethod,
-  startSide: own.startSide,
-  openingStep: own.openingStep,
-  closingStep: own.closingStep,
-  closingBundle: own.closingBundle ?? undefined,
-});
+/**
+ * The figures that this page is read with: the learner's own, or null for the worked example. The page's switch says
+ * which; every widget follows. It knows nothing of where they are kept, so that a reader of the example loads none of
+ * that.
+ */
+let current: PlanInput | null = null;
+const listeners = new Set<() => void>();
 
-/** The learner's cord and bar as the cut list takes them. */
-export const ownThread = ({ cord, ring }: OwnFigures): Thread => ({
-  diameter: cord.diameter,
-  kind: cord.kind,
-  workingLength: cord.workingLength,
-  barThickness: ring.barThickness,
-  measured: cord.measured ?? undefined,
-});
+export const ownReading = (): PlanInput | null => current;
 
-/** The learner's own figures, when lessons are read with them; null when the worked example is. */
-export function ownReading(): PlanInput | null {
-  const own = loadOwnFigures();
-  return loadPreferences().value.figures === 'mine' && own.entered ? ownPlanInput(own.value) : null;
+/** Reads the page with other figures from now on. */
+export function readWith(input: PlanInput | null): void {
+  if (JSON.stringify(input) === JSON.stringify(current)) return;
+  current = input;
+  for (const listener of listeners) listener();
 }
 
-/** Calls `listener` whenever `ownReading` may have changed; gives a function that ends that. */
+/** Calls `listener` whenever the figures change; gives a function that ends that. */
 export function subscribeReading(listener: () => void): () => void {
-  const ends = [subscribeOwnFigures(listener), subscribePreferences(listener)];
-  return () => {
-    for (const end of ends) end();
-  };
+  listeners.add(listener);
+  return () => listeners.delete(listener);
 }

@@ -5,8 +5,8 @@ import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
 import { type Plan, planPiece } from '../solver/plan.ts';
 import type { Thread } from '../solver/thread/thread.ts';
-import { loadOwnFigures } from '../store/own-figures.ts';
-import { ownReading, ownThread } from '../store/reading.ts';
+import { ownThread } from '../store/own-reading.ts';
+import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lengthRange, type UnitSystem } from '../words/units.ts';
@@ -44,7 +44,7 @@ export function applyReading(mine: boolean): void {
   const input = mine ? ownReading() : null;
   const planned = input && planPiece(input);
   const plan = planned?.ok ? planned : null;
-  const thread = ownThread(loadOwnFigures().value);
+  const thread = ownThread();
   for (const element of document.querySelectorAll<HTMLElement>('[data-figure]'))
     if (plan) put(element, figureFor(plan, element.dataset), 'textContent');
     else putBack(element, 'textContent');

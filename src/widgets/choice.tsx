@@ -17,7 +17,16 @@ export function Choice<T extends string>(props: Props<T>): JSX.Element {
       <For each={props.choices}>
         {(choice) => (
           <label>
-            <input type="radio" name={name} checked={props.value === choice} onChange={() => props.onValue(choice)} />
+            <input
+              ref={(input) => {
+                // What was chosen before the script arrived counts.
+                if (input.checked && props.value !== choice) props.onValue(choice);
+              }}
+              type="radio"
+              name={name}
+              checked={props.value === choice}
+              onChange={() => props.onValue(choice)}
+            />
             <span>{props.words(choice)}</span>
           </label>
         )}

@@ -1,16 +1,5 @@
-import { createMemo, createSignal, createUniqueId, type JSX, onCleanup, onMount, Show } from 'solid-js';
-import { CAPACITIES, ODD_METHODS, SIDES, WIDTHS } from '../solver/fit.ts';
-import { HEIGHTS } from '../solver/outline.ts';
-import { planPiece } from '../solver/plan.ts';
-import { loadOwnFigures, ownFiguresProblems, type OwnFiguresChange, saveOwnFigures } from '../store/own-figures.ts';
-import { loadPreferences, savePreferences } from '../store/preferences.ts';
-import { ownPlanInput, subscribeReading } from '../store/reading.ts';
-import { choiceWord } from '../words/fields.ts';
-import { problemWords } from '../words/problems.ts';
-import { type Keeping, storageWords } from '../words/storage-words.ts';
-import type { UnitSystem } from '../words/units.ts';
-import { Choice } from './choice.tsx';
-import { WholeNumber } from './whole-number.tsx';
+import { createSignal, createUniqueId, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import type { OwnSwitch } from './own-switch.tsx';
 
 interface Props {
   /** How the page calls its worked example. */
@@ -18,67 +7,50 @@ interface Props {
   example: { readonly capacity: number; readonly width: number; readonly height: number };
 }
 
-const KEPT: Keeping = { kept: true };
-
-/** Puts the learner's figures into the page's prose and plates, or the example's back. */
-async function applyToPage(mine: boolean): Promise<void> {
-  const { applyReading } = await import('./apply-reading.ts');
-  applyReading(mine);
+/** What the part that knows the learner's figures tells the switch. */
+export interface OwnState {
+  readonly mine: boolean;
+  /** Their figures in short, where any were entered. */
+  readonly short: string;
 }
 
-/** The switch at the head of a lesson: read it with the worked example, or with one's own ring and chart. */
+/** Whether anything was ever entered on this device; reading it in full is left to the part that is fetched then. */
+function isAnythingKept(): boolean {
+  try {
+    return localStorage.getItem('evenfold.own-figures') !== null;
+  } catch {
+    return false;
+  }
+}
+
+/**
+ * The switch at the head of a lesson: read it with the worked example, or with one's own ring and chart. Whoever reads
+ * the example fetches only this; the rest comes when it is asked for, or when figures were entered before.
+ */
 export function FiguresSwitch(props: Props): JSX.Element {
   const id = createUniqueId();
-  const [mine, setMine] = createSignal(false);
-  const [own, setOwn] = createSignal<ReturnType<typeof loadOwnFigures> | null>(null);
+  const [state, setState] = createSignal<OwnState>({ mine: false, short: '' });
   const [open, setOpen] = createSignal(false);
-  const [units, setUnits] = createSignal<UnitSystem>('metric');
-  const [draft, setDraft] = createSignal<Record<string, number | string>>({});
-  const [keeping, setKeeping] = createSignal<Keeping>(KEPT);
+  const [wanted, setWanted] = createSignal<boolean | null>(null);
+  const [part, setPart] = createSignal<{ readonly Form: typeof OwnSwitch } | null>(null);
 
-  const plan = createMemo(() => {
-    const loaded = own();
-    return loaded?.entered ? planPiece(ownPlanInput(loaded.value)) : null;
-  });
-  const shown = (field: 'capacity' | 'width' | 'height') => draft()[field] ?? own()?.value[field] ?? '';
-  const problemOf = (field: 'capacity' | 'width' | 'height') => {
-    const value = draft()[field];
-    if (value === undefined) return undefined;
-    const problem = ownFiguresProblems({ [field]: value } as OwnFiguresChange)[0];
-    return problem && problemWords(problem);
+  const load = async () => {
+    if (part()) return;
+    const { OwnSwitch: Form } = await import('./own-switch.tsx');
+    setPart({ Form });
   };
-
   onMount(() => {
-    const follow = () => {
-      setOwn(loadOwnFigures());
-      const { figures, units: inUnits } = loadPreferences().value;
-      const wanted = figures === 'mine';
-      setUnits(inUnits);
-      document.documentElement.dataset['units'] = inUnits;
-      const can = plan()?.ok === true;
-      const before = mine();
-      setMine(wanted);
-      if (wanted && can) void applyToPage(true);
-      else if (before) void applyToPage(false);
-    };
-    follow();
-    onCleanup(subscribeReading(follow));
+    if (isAnythingKept()) void load();
+    // Another tab may be where figures are entered.
+    const heard = () => isAnythingKept() && void load();
+    addEventListener('storage', heard);
+    onCleanup(() => removeEventListener('storage', heard));
   });
-
-  const choose = (wanted: boolean) => {
-    setKeeping(savePreferences({ figures: wanted ? 'mine' : 'example' }));
-    if (wanted && !own()?.entered) setOpen(true);
-  };
-  const change = (part: OwnFiguresChange) => setKeeping(saveOwnFigures(part));
-  const number = (field: 'capacity' | 'width' | 'height', value: number | string) => {
-    setDraft({ ...draft(), [field]: value });
-    const part = { [field]: value } as OwnFiguresChange;
-    // A chart drawn for another size no longer is this piece's chart.
-    if (ownFiguresProblems(part).length === 0) change(field === 'capacity' ? part : { ...part, chart: null });
-  };
-  const refused = () => {
-    const made = plan();
-    return made && !made.ok ? problemWords(made.problem) : '';
+  const choose = (mine: boolean) => {
+    setState({ ...state(), mine });
+    setWanted(mine);
+    if (mine && state().short === '') setOpen(true);
+    if (mine) void load();
   };
 
   return (
@@ -86,87 +58,31 @@ export function FiguresSwitch(props: Props): JSX.Element {
       <fieldset class="choice">
         <legend>Read with</legend>
         <label>
-          <input type="radio" name={`${id}-with`} checked={!mine()} onChange={() => choose(false)} />
+          <input type="radio" name={`${id}-with`} checked={!state().mine} onChange={() => choose(false)} />
           <span>
             {props.name}: {props.example.width} × {props.example.height} on a bar of {props.example.capacity}
           </span>
         </label>
         <label>
-          <input type="radio" name={`${id}-with`} checked={mine()} onChange={() => choose(true)} />
-          <span>
-            my figures
-            <Show when={own()?.entered && own()}>
-              {(loaded) => (
-                <>
-                  : {loaded().value.width} × {loaded().value.height} on a bar of {loaded().value.capacity}
-                </>
-              )}
-            </Show>
-          </span>
+          <input type="radio" name={`${id}-with`} checked={state().mine} onChange={() => choose(true)} />
+          <span>my figures{state().short}</span>
         </label>
       </fieldset>
-      <details open={open()} onToggle={(event) => setOpen(event.currentTarget.open)}>
-        <summary>{own()?.entered ? 'Change my figures' : 'Enter my figures'}</summary>
-        <div class="own-figures">
-          <WholeNumber
-            label="Your bar takes"
-            unit="columns"
-            value={shown('capacity')}
-            {...CAPACITIES}
-            problem={problemOf('capacity')}
-            onValue={(value) => number('capacity', value)}
-          />
-          <WholeNumber
-            label="Your chart is wide"
-            unit="columns"
-            value={shown('width')}
-            {...WIDTHS}
-            problem={problemOf('width')}
-            onValue={(value) => number('width', value)}
-          />
-          <WholeNumber
-            label="Your chart is high"
-            unit="rows"
-            value={shown('height')}
-            {...HEIGHTS}
-            problem={problemOf('height')}
-            onValue={(value) => number('height', value)}
-          />
-          <Choice
-            legend="Row 1 begins on the"
-            choices={SIDES}
-            value={own()?.value.startSide ?? 'left'}
-            words={(side) => side}
-            onValue={(startSide) => change({ startSide })}
-          />
-          <Choice
-            legend="An odd string is"
-            choices={ODD_METHODS}
-            value={own()?.value.oddMethod ?? 'lone-string'}
-            words={choiceWord}
-            onValue={(oddMethod) => change({ oddMethod })}
-          />
-          <Choice
-            legend="Lengths in"
-            choices={['metric', 'inches'] as const}
-            value={units()}
-            words={choiceWord}
-            onValue={(each) => setKeeping(savePreferences({ units: each }))}
-          />
-          <p class="note">These figures stay on this device.</p>
-        </div>
+      <details
+        open={open()}
+        onToggle={(event) => {
+          setOpen(event.currentTarget.open);
+          if (event.currentTarget.open) void load();
+        }}
+      >
+        <summary>{state().short === '' ? 'Enter my figures' : 'Change my figures'}</summary>
+        <Show when={part()}>
+          {(loaded) => {
+            const { Form } = loaded();
+            return <Form name={props.name} wanted={wanted()} onState={setState} />;
+          }}
+        </Show>
       </details>
-      <output class="figures-say" aria-live="polite">
-        <Show when={refused()}>
-          <p class="field-problem">
-            {refused()}
-            <Show when={mine()}> Until then the page shows {props.name}.</Show>
-          </p>
-        </Show>
-        <Show when={!keeping().kept}>
-          <p class="field-problem">{storageWords(keeping())}</p>
-        </Show>
-      </output>
     </div>
   );
 }

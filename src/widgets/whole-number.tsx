@@ -35,6 +35,10 @@ export function WholeNumber(props: Props): JSX.Element {
           −
         </button>
         <input
+          ref={(input) => {
+            // What was typed before the script arrived counts.
+            if (input.value !== '' && input.value !== String(props.value)) typed(input.value);
+          }}
           id={id}
           type="text"
           inputmode="numeric"

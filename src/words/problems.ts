@@ -1,5 +1,6 @@
 import type { Problem, ProblemCode } from '../solver/problem.ts';
-import { choiceWord, fieldName, isLength } from './fields.ts';
+import { choiceWord } from './choices.ts';
+import { fieldName, isLength } from './fields.ts';
 import { capital, count, figure, list, type Value, type Values } from './numbers.ts';
 import { length, type UnitSystem } from './units.ts';
 

@@ -1,6 +1,6 @@
 import { syllable } from 'syllable';
-import { cutFigure, type CutFigure } from '../../src/solver/cut-figures.ts';
 import { type Condition, holds } from '../../src/solver/conditions.ts';
+import { type CutFigure, cutFigure } from '../../src/solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../../src/solver/named-figures.ts';
 import type { Plan } from '../../src/solver/plan.ts';
 import type { Thread } from '../../src/solver/thread/index.ts';
@@ -22,11 +22,14 @@ const TAG = /<(\/?)([A-Z]\w*)((?:\s+[\w-]+(?:=(?:"[^"]*"|\{[^}]*\}))?)*)\s*(\/?)
 const SETTING = /([\w-]+)(?:=(?:"([^"]*)"|\{([^}]*)\}))?/g;
 
 /** `{3}`, `{true}` and `{['spare', 'onBar']}`: a lesson holds figures and lists of names, no code. */
-const valueOf = (code: string): unknown => JSON.parse(code.replaceAll("'", '"'));
+const settingOf = (code: string): unknown => JSON.parse(code.replaceAll("'", '"'));
 
 const settings = (text: string): Record<string, unknown> =>
   Object.fromEntries(
-    [...text.matchAll(SETTING)].map(([, name, words, code]) => [name, words ?? (code === undefined ? true : valueOf(code))]),
+    [...text.matchAll(SETTING)].map(([, name, words, code]) => [
+      name,
+      words ?? (code === undefined ? true : settingOf(code)),
+    ]),
   );
 
 /** The body of a lesson's file, after its front matter, as text and blocks. */
@@ -84,12 +87,15 @@ export function numberOf({ set }: Block, { plan, planOf }: Reading): number | nu
 }
 
 /** In place of a figure that the piece has not got. */
-export const NO_FIGURE = '–';
+export const NO_FIGURE = '[no such figure]';
 
-function textOf(part: Part, reading: Reading): string {
+/** Marks the beginning of a point in the running text. */
+const POINT = '\u2022';
+
+function textOf(part: Part, reading: Reading, without: readonly string[]): string {
   if (typeof part === 'string') return part;
   const { tag, set, inside } = part;
-  const within = (): string => inside.map((each) => textOf(each, reading)).join('');
+  const within = (): string => inside.map((each) => textOf(each, reading, without)).join('');
   switch (tag) {
     case 'N': {
       const value = numberOf(part, reading);
@@ -103,23 +109,32 @@ function textOf(part: Part, reading: Reading): string {
     }
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';
-    case 'Figure':
-      return '\n\n';
     default:
-      return `\n\n${within()}\n\n`;
+      return `\n\n${without.includes(tag) ? '' : within()}\n\n`;
   }
 }
 
-/** The running text of a lesson as this piece shows it: paragraphs, points of lists and captions, without headings. */
-export function passagesOf(parts: readonly Part[], reading: Reading): string[] {
+/** A paragraph, or a point of a list. */
+export interface Passage {
+  readonly text: string;
+  readonly point: boolean;
+}
+
+/**
+ * The running text of a lesson as this piece shows it, without its headings.
+ *
+ * @param without blocks that are left out, by their names
+ */
+export function passagesOf(parts: readonly Part[], reading: Reading, without: readonly string[] = []): Passage[] {
   return parts
-    .map((part) => textOf(part, reading))
+    .map((part) => textOf(part, reading, without))
     .join('')
     .replace(/^#+ .*$/gm, '')
-    .replace(/^ *(?:[-*]|\d+\.) +/gm, '\n\n')
+    .replace(/^ *(?:[-*]|\d+\.) +/gm, `\n\n${POINT}`)
     .split(/\n[ \t]*\n/)
     .map((passage) => passage.replace(/[*_]/g, '').replace(/\s+/g, ' ').trim())
-    .filter((passage) => passage !== '');
+    .filter((passage) => passage !== '')
+    .map((passage) => ({ text: passage.replace(POINT, ''), point: passage.startsWith(POINT) }));
 }
 
 const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
@@ -132,15 +147,22 @@ const TENS = ['', 'ten', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy
 /** A number below a hundred as it is spoken; a larger one is read figure by figure. */
 const spoken = (digits: string): string => {
   const value = Number(digits);
-  if (value > 99 || digits.includes('.')) return [...digits].filter((each) => each !== '.').map(Number).map(numberWord).join(' ');
-  return value < 21 ? numberWord(value) : `${TENS[Math.floor(value / 10)]}${value % 10 ? ` ${numberWord(value % 10)}` : ''}`;
+  if (value > 99 || digits.includes('.'))
+    return [...digits]
+      .filter((each) => each !== '.')
+      .map(Number)
+      .map(numberWord)
+      .join(' ');
+  return value < 21
+    ? numberWord(value)
+    : `${TENS[Math.floor(value / 10)]}${value % 10 ? ` ${numberWord(value % 10)}` : ''}`;
 };
 
 /** What the reading grade is made from. */
-export function countsOf(passages: readonly string[]): { sentence: number; word: number; syllable: number } {
-  const all = passages.flatMap(wordsIn);
+export function countsOf(passages: readonly Passage[]): { sentence: number; word: number; syllable: number } {
+  const all = passages.flatMap(({ text }) => wordsIn(text));
   return {
-    sentence: passages.reduce((sum, passage) => sum + [...sentences.segment(passage)].length, 0),
+    sentence: passages.reduce((sum, { text }) => sum + [...sentences.segment(text)].length, 0),
     word: all.length,
     syllable: all.reduce((sum, word) => sum + syllable(word.replace(/\d+(?:\.\d+)?/g, spoken)), 0),
   };

@@ -185,3 +185,13 @@ export async function readWithOwn(page: Page, size: OwnSize): Promise<void> {
   }
   await head.getByRole('radio', { name: 'my figures' }).check();
 }
+
+/** The lesson is read with this piece, and no figure is missing from its sentences and plates. */
+export async function expectReadWhole(page: Page, { capacity, width, height }: OwnSize): Promise<void> {
+  await awake(page.locator('.lesson-tools'));
+  const mine = `my figures: ${width} × ${height} on a bar of ${capacity}`;
+  await expect(page.getByRole('radio', { name: mine })).toBeChecked();
+  await expect(page.locator('[data-plate] svg').first()).toBeVisible();
+  const text = await page.locator('main').innerText();
+  expect(text, page.url()).not.toMatch(/\b(undefined|NaN|null|Infinity)\b|\?\?|(^|\s)–(\s|$)/);
+}

@@ -1,4 +1,4 @@
-import { expect, type Locator, test } from '@playwright/test';
+import { expect, type Locator, type Page, test } from '@playwright/test';
 import {
   exercises,
   FITTING_SLIPS,
@@ -154,11 +154,13 @@ test.describe('two slips that lead to the same figures are told apart by one mor
       for (const each of both) await expect(said(sheet), replay).toContainText(inWords(problem, each, false));
       const [group, asked] = await caseAsked(sheet, problem);
       await writeSum(group, asked, slipped(slip, asked));
-      await press(sheet, 'Check this case');
+      await sheet.getByRole('button', { name: 'Check this case' }).press('Enter');
       await expect(said(sheet), replay).toContainText(FOLLOW_UP.settled);
       await expect(said(sheet), replay).toContainText(inWords(problem, slip));
       await expect(said(sheet)).not.toContainText('You would get this if');
       await expect(group).toBeHidden();
+      // The case is gone, and whoever goes by keys is still at this exercise.
+      await expect(sheet.locator(':focus')).toHaveCount(1);
     });
 
   test('where the case is worked rightly no slip is put on the learner', async ({ page }) => {
@@ -233,7 +235,7 @@ test.describe('help comes in steps', () => {
     await hint.click();
     await expect(said(sheet)).toContainText(what);
     await expect(said(sheet)).not.toContainText(WORKED_CASE);
-    await hint.click();
+    await hint.press('Enter');
     await expect(said(sheet)).toContainText(WORKED_CASE);
     if (!worked) throw new Error('This sum has no case like it.');
     const shown = questionWords(worked.problem).given;
@@ -241,6 +243,8 @@ test.describe('help comes in steps', () => {
     expect(shown).not.toBe(questionWords(problem).given);
     for (const step of worked.steps) await expect(said(sheet)).toContainText(stepWords('sum', step));
     await expect(hint).toBeDisabled();
+    // Whoever goes by keys stays where they are.
+    await expect(hint).toBeFocused();
     // How many are left is never said: people would use them up.
     await expect(sheet.locator('form')).not.toContainText(/hints?\b.*\b(left|of|more|\d)/i);
   });
@@ -322,26 +326,43 @@ test.describe('a reload loses nothing', () => {
   });
 });
 
-test('what is typed before the script has arrived is kept and checked', async ({ page }) => {
-  let arrive = (): void => {};
-  const arrived = new Promise<void>((resolve) => {
-    arrive = resolve;
+test.describe('before the script has arrived', () => {
+  /** Holds the scripts back; what it gives lets them come. */
+  async function held(page: Page, query = ''): Promise<[Locator, () => void]> {
+    const { promise, resolve } = Promise.withResolvers<void>();
+    await page.route('**/*.js', async (route) => {
+      await promise;
+      await route.continue();
+    });
+    await page.goto(`lessons/the-fitting-sum/${query}`, { waitUntil: 'commit' });
+    const sheet = page.locator('#sum-first');
+    await sheet.scrollIntoViewIfNeeded();
+    return [sheet, resolve];
+  }
+
+  test('what is typed is kept, and checked when asked', async ({ page }) => {
+    const [sheet, arrive] = await held(page);
+    await figureField(sheet, 'Places used on the bar').fill('twelve');
+    await sheet.getByRole('radio', { name: 'odd' }).check();
+    arrive();
+    await exerciseSheet(page, 'sum-first');
+    await expect(figureField(sheet, 'Places used on the bar')).toHaveValue('twelve');
+    await expect(sheet.getByRole('radio', { name: 'odd' })).toBeChecked();
+    await figureField(sheet, 'Places used on the bar').press('Enter');
+    await expectBeside(
+      sheet,
+      'Places used on the bar',
+      '“twelve” can’t be read as a whole number. Enter one in digits, like 14.',
+    );
   });
-  await page.route('**/*.js', async (route) => {
-    await arrived;
-    await route.continue();
+
+  test('a check pressed too early leads nowhere else', async ({ page }) => {
+    const [sheet, arrive] = await held(page, '?sum-first=5');
+    const before = page.url();
+    await sheet.getByRole('radio', { name: 'odd' }).check();
+    await press(sheet, 'Check');
+    arrive();
+    await exerciseSheet(page, 'sum-first');
+    expect(page.url()).toBe(before);
   });
-  await page.goto('lessons/the-fitting-sum/', { waitUntil: 'commit' });
-  const sheet = page.locator('#sum-first');
-  await sheet.scrollIntoViewIfNeeded();
-  await figureField(sheet, 'Places used on the bar').fill('twelve');
-  arrive();
-  await exerciseSheet(page, 'sum-first');
-  await expect(figureField(sheet, 'Places used on the bar')).toHaveValue('twelve');
-  await figureField(sheet, 'Places used on the bar').press('Enter');
-  await expectBeside(
-    sheet,
-    'Places used on the bar',
-    '“twelve” can’t be read as a whole number. Enter one in digits, like 14.',
-  );
 });

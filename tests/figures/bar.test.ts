@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { bar } from '../../src/figures/bar.ts';
 import { showFigure } from '../../src/figures/show.ts';
-import { barWords } from '../../src/words/figure-words.ts';
+import { barWords } from '../../src/words/figures/bar.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { drawPlan, evening, lantern, large, lines, named, planned, second, shapesOf, third, used } from './drawn.ts';
 
@@ -15,7 +15,7 @@ describe('the drawing of the bar', () => {
     const drawn = bar.draw(lantern);
     expect(used(drawn, 'fold')).toBe(7);
     expect(used(drawn, 'lone')).toBe(0);
-    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([3, 3]);
+    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([3, 0, 3, 0]);
     expect(named(drawn, 'place', 'given')).toHaveLength(2);
     expect(lines(named(drawn, 'lent'))).toBe(2);
   });
@@ -29,7 +29,7 @@ describe('the drawing of the bar', () => {
 
   test('of the lantern with its spare strings halved leaves one string without a partner on each side', () => {
     const drawn = bar.draw(lantern, { stage: 'shared' });
-    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([2, 2]);
+    expect(named(drawn, 'folds').map((side) => lines([side]))).toEqual([2, 0, 2, 0]);
     expect(lines(named(drawn, 'single'))).toBe(2);
     expect(lines(named(drawn, 'missing'))).toBe(2);
   });
@@ -62,6 +62,14 @@ describe('the drawing of the bar', () => {
       // The first cell of each part is its frame; every other cell adds one line.
       const parts = named(drawn, 'cell');
       expect(lines(parts), what).toBe(fit.width);
+    }
+  });
+
+  test('has every borrowed string in the accent, also where a split borrows more than one from an end', () => {
+    for (const fit of [lantern.fit, ...lantern.alternatives]) {
+      const drawn = bar.draw({ fit, startSide: 'left' });
+      const accent = lines(named(drawn, 'lent')) + lines(named(drawn, 'must', 'folds'));
+      expect(accent, JSON.stringify(fit)).toBe(fit.borrowed);
     }
   });
 

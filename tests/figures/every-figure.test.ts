@@ -11,6 +11,7 @@ import {
 import { toSvg } from '../../src/figures/svg.ts';
 import type { Plan, Step } from '../../src/solver/index.ts';
 import { figureWords } from '../../src/words/figure-words.ts';
+import type { Values } from '../../src/words/numbers.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { expectSayable, expectSentences, strict } from '../words/sayable.ts';
 import { drawPlan, evening, labels, lantern, large, planned, second, small, third, together } from './drawn.ts';
@@ -146,7 +147,7 @@ describe('every figure', () => {
     const careful = Object.fromEntries(
       Object.entries(figureWords).map(([key, say]) => [
         key,
-        (values: Parameters<typeof say>[0]) => say(strict(values, ['over', 'lone', 'colour']) as never),
+        (values: Values) => say(strict(values, ['over', 'lone', 'colour'])),
       ]),
     ) as FigureWords;
     for (const plan of [lantern, third, small, extremes['a carried end'] as Plan])

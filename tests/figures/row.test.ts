@@ -4,7 +4,7 @@ import { opening } from '../../src/figures/opening.ts';
 import { row } from '../../src/figures/row.ts';
 import { showFigure } from '../../src/figures/show.ts';
 import { walkLead } from '../../src/solver/index.ts';
-import { rowFigureWords } from '../../src/words/figure-words.ts';
+import { rowFigureWords } from '../../src/words/figures/row.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { begins, drawChart, drawPlan, lantern, lines, named, planned, third } from './drawn.ts';
 

@@ -18,8 +18,8 @@ function* everyCase(): Generator<Figures> {
       for (let maxBundle = 2; maxBundle <= thickest; maxBundle++)
         for (const oddMethod of methods)
           for (const startSide of sides) {
-            // With an even width no string is odd, and nothing depends on method or side.
-            if (width % 2 === 0 && (oddMethod === 'carried-end' || startSide === 'right')) continue;
+            // With an even width no string is odd: only the greatest width named depends on the method, nothing on the side.
+            if (width % 2 === 0 && (oddMethod === 'carried-end') !== (startSide === 'right')) continue;
             yield { width, capacity, maxBundle, oddMethod, startSide };
           }
 }

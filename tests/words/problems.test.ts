@@ -12,7 +12,8 @@ import {
 import { calibrate } from '../../src/solver/thread/calibrate.ts';
 import { capacityRange } from '../../src/solver/thread/capacity.ts';
 import { pitches } from '../../src/solver/thread/pitch.ts';
-import { choiceWord, fieldName, swatchPartName } from '../../src/words/fields.ts';
+import { choiceWord } from '../../src/words/choices.ts';
+import { fieldName, swatchPartName } from '../../src/words/fields.ts';
 import { problemWords } from '../../src/words/problems.ts';
 import { expectSentences, strict } from './sayable.ts';
 

@@ -1,5 +1,5 @@
-import type { StillCord } from './tying.ts';
 import { between, type Path, type Point } from './point.ts';
+import type { StillCord } from './tying.ts';
 
 /** Half the height of two layers of cord lying in each other's hollows: √3 / 4. */
 const halfLayer = Math.sqrt(3) / 4;

@@ -98,11 +98,6 @@ export function firstOf(path: Path, length: number): Point[] {
   return points;
 }
 
-/** The place `at` d along a line, between its ends. */
-export function placeAt(path: Path, at: number): Point {
-  return firstOf(path, at).at(-1) ?? [0, 0, 0];
-}
-
 /** `count` points at equal steps along a line, both ends included. */
 export function evenly(path: Path, count: number): Point[] {
   const step = lengthOf(path) / (count - 1);

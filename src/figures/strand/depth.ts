@@ -15,6 +15,14 @@ interface Bit {
   readonly a: Point;
   readonly b: Point;
   readonly radius: number;
+  readonly low: readonly [x: number, y: number];
+  readonly high: readonly [x: number, y: number];
+}
+
+function bitOf(strand: number, index: number, a: Point, b: Point, radius: number): Bit {
+  const low = [Math.min(a[0], b[0]), Math.min(a[1], b[1])] as const;
+  const high = [Math.max(a[0], b[0]), Math.max(a[1], b[1])] as const;
+  return { strand, index, a, b, radius, low, high };
 }
 
 /** Cords whose outlines come this near to each other in the picture have to be drawn in order of depth, in d. */
@@ -33,7 +41,7 @@ const ownLoop = 3;
  */
 export function overStretches(strands: readonly { readonly path: Path; readonly radius: number }[]): Stretch[] {
   const bits = strands.flatMap(({ path, radius }, strand) =>
-    path.slice(1).map((b, index): Bit => ({ strand, index, a: path[index] as Point, b, radius })),
+    path.slice(1).map((b, index) => bitOf(strand, index, path[index] as Point, b, radius)),
   );
   const above: number[][] = bits.map(() => []);
   const waiting: number[] = bits.map(() => 0);
@@ -49,7 +57,8 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
       const [low, high] = depth < 0 ? [i, j] : [j, i];
       (above[low] as number[]).push(high);
       const lower = (bits[low] as Bit).radius;
-      if (flatGap(p, q)[0] < lower + airReach && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop)) airy[high] = true;
+      if (flatGap(p, q)[0] < lower + airReach && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop))
+        airy[high] = true;
       waiting[high] = (waiting[high] ?? 0) + 1;
     }
   const lowest = bits.flatMap((_, i) => (waiting[i] === 0 ? [i] : []));
@@ -83,7 +92,11 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
   return stretches.map((stretch) => ({ ...stretch, airy: airyParts(stretch, airy, firsts.get(stretch.strand) ?? 0) }));
 }
 
-function airyParts({ from, to }: Pick<Stretch, 'from' | 'to'>, airy: readonly boolean[], first: number): [number, number][] {
+function airyParts(
+  { from, to }: Pick<Stretch, 'from' | 'to'>,
+  airy: readonly boolean[],
+  first: number,
+): [number, number][] {
   const parts: [number, number][] = [];
   for (let i = from; i <= to; i++) {
     if (!airy[first + i]) continue;
@@ -115,10 +128,8 @@ function alongBetween(bits: readonly Bit[], i: number, j: number): number {
 }
 
 function apartInPicture(p: Bit, q: Bit, reach: number): boolean {
-  for (const axis of [0, 1] as const) {
-    if (Math.min(p.a[axis], p.b[axis]) - Math.max(q.a[axis], q.b[axis]) > reach) return true;
-    if (Math.min(q.a[axis], q.b[axis]) - Math.max(p.a[axis], p.b[axis]) > reach) return true;
-  }
+  if (p.low[0] - q.high[0] > reach || q.low[0] - p.high[0] > reach) return true;
+  if (p.low[1] - q.high[1] > reach || q.low[1] - p.high[1] > reach) return true;
   return flatGap(p, q)[0] > reach;
 }
 

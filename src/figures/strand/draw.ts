@@ -1,6 +1,6 @@
 import { overStretches, type Stretch } from './depth.ts';
 import type { Strand, StrandModel } from './model.ts';
-import { distance, type Path, type Point } from './point.ts';
+import { between, distance, type Path, type Point } from './point.ts';
 
 /** Air left beside a cord that passes over another, in d. */
 const gap = 0.14;
@@ -9,13 +9,16 @@ const outline = 0.09;
 /** From one mark of the twist to the next along a cord, in d. */
 const lay = 0.62;
 /** Bits of cord are no longer than this before they are sorted by depth, in d. */
-const bit = 0.55;
+const bit = 0.48;
 
 export interface DrawOptions {
   /** A name for the picture, for those who hear it; the words come from `src/words/`. */
   readonly title?: string;
   readonly description?: string;
-  /** Prefix of ids inside the picture: needed where several stand on one page. */
+  /**
+   * Prefix of ids inside the picture. By default it comes from what is drawn, so that different pictures on one page
+   * have different ones.
+   */
   readonly id?: string;
   /** Marks of the twist. Default true; at small sizes they only make grey. */
   readonly twist?: boolean;
@@ -28,43 +31,92 @@ export interface DrawOptions {
  */
 export function drawModel(model: Pick<StrandModel, 'strands' | 'frame'>, options: DrawOptions = {}): string {
   const { left, right, top, bottom } = model.frame;
-  const { id = 'knot', twist = true } = options;
+  const { twist = true } = options;
   const fine = model.strands.map((strand) => ({ ...strand, path: within(strand, model.frame) }));
   const pens = fine.map((strand) => penFor(strand, twist));
-  const once = pens.map((pen, i) => pen(0, (fine[i]?.path.length ?? 1) - 2, []));
-  const again = overStretches(fine).map(({ strand, from, to, airy }) => pens[strand]?.(from, to, airy) ?? '');
-  const cords = [...once, ...again].join('');
+  const once = pens.map((pen, i) => pen(`${placeholder}-${i}`, 0, (fine[i]?.path.length ?? 1) - 2));
+  const again = overStretches(fine).map(
+    ({ strand, from, to, airy }, i) => pens[strand]?.(`${placeholder}-over-${i}`, from, to, airy) ?? '',
+  );
+  const drawn = [...once, ...again].join('');
+  const id = options.id ?? `cord-${fingerprint(drawn)}`;
+  const cords = drawn.replaceAll(placeholder, id);
   const named = options.title
     ? ` role="img" aria-labelledby="${id}-title${options.description ? ` ${id}-desc` : ''}"><title id="${id}-title">${escaped(options.title)}</title>${options.description ? `<desc id="${id}-desc">${escaped(options.description)}</desc>` : ''}`
     : ' aria-hidden="true">';
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${figure(left)} ${figure(top)} ${figure(right - left)} ${figure(bottom - top)}"${named}<g fill="none" stroke-linejoin="round">${cords}</g></svg>`;
 }
 
+const placeholder = '@';
+
+/** A short name for a text: the same text, the same name (FNV-1a, 32 bits). */
+function fingerprint(text: string): string {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return (hash >>> 0).toString(36);
+}
+
 /** Draws pieces `from` to `to` of one cord; whatever is drawn twice falls exactly on itself. */
-type Pen = (from: number, to: number, airy: Stretch['airy']) => string;
+type Pen = (id: string, from: number, to: number, airy?: Stretch['airy']) => string;
 
 function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
   const thick = radius * 2;
-  const width = (part: number): string => figure(part);
   const line = curvesThrough(path);
   const shade = curvesThrough(offset(path, 0.17 * thick, 0.17 * thick));
   const light = curvesThrough(offset(path, -0.17 * thick, -0.15 * thick));
   const marks = twist && role !== 'bar' ? twistMarks(path, radius) : [];
-  return (from, to, airy) => {
+  const stroke = (d: string, paint: string, width: number): string =>
+    `<path d="${d}" stroke="${paint}" stroke-width="${figure(width)}"/>`;
+  const body = withPlain(colour, plainColours[role]);
+  return (id, from, to, airy = []) => {
+    const over = from > 0 || to < path.length - 2;
     const d = line(from, to);
+    if (d === '') return '';
     const ticks = marks.slice(Math.max(0, from - 1), to + 2).join('');
+    const [only] = airy;
+    const whole = airy.length === 1 && only?.[0] === from && only[1] === to;
     const air = airy.map(([a, b]) => line(a, b)).join('');
-    const whole = lengthened(path.slice(from, to + 2), d);
-    return [
-      air && `<path d="${air}" stroke="var(--cord-gap,#faf6ec)" stroke-width="${width(thick + 2 * gap)}"/>`,
-      `<path d="${d}" stroke="var(--cord-line,#1d2233)" stroke-width="${width(thick)}"/>`,
-      `<path d="${whole}" stroke="${withPlain(colour, plainColours[role])}" stroke-width="${width(thick - 2 * outline)}"/>`,
-      `<path d="${shade(from, to)}" stroke="var(--cord-shade,#000)" stroke-opacity=".16" stroke-width="${width(thick * 0.36)}"/>`,
-      `<path d="${light(from, to)}" stroke="var(--cord-light,#fff)" stroke-opacity=".38" stroke-width="${width(thick * 0.2)}"/>`,
-      ticks && `<path d="${ticks}" stroke="var(--cord-line,#1d2233)" stroke-opacity=".5" stroke-width=".06"/>`,
+    const again = (paint: string, width: number): string =>
+      `<use href="#${id}" stroke="${paint}" stroke-width="${figure(width)}"/>`;
+    const cuts = [
+      from === 0 ? cutEnd(path, 0, 1, radius) : '',
+      to === path.length - 2 ? cutEnd(path, -1, -2, radius) : '',
     ].join('');
+    return [
+      `<defs><path id="${id}" d="${d}"/></defs>`,
+      airy.length > 0 && (whole ? again(paints.gap, thick + 2 * gap) : stroke(air, paints.gap, thick + 2 * gap)),
+      again(paints.line, thick),
+      over
+        ? stroke(lengthened(path.slice(from, to + 2), d), body, thick - 2 * outline)
+        : again(body, thick - 2 * outline),
+      `<path d="${shade(from, to)}" stroke="${paints.shade}" stroke-opacity=".16" stroke-width="${figure(thick * 0.36)}"/>`,
+      `<path d="${light(from, to)}" stroke="${paints.light}" stroke-opacity=".38" stroke-width="${figure(thick * 0.2)}"/>`,
+      cuts && stroke(cuts, paints.line, outline),
+      ticks && `<path d="${ticks}" stroke="${paints.line}" stroke-opacity=".5" stroke-width=".06"/>`,
+    ]
+      .filter(Boolean)
+      .join('');
   };
 }
+
+/** The line that closes a cord where it ends. */
+function cutEnd(path: Path, end: number, next: number, radius: number): string {
+  const [p, q] = [path.at(end), path.at(next)];
+  if (!p || !q) return '';
+  const [x, y] = [q[0] - p[0], q[1] - p[1]];
+  const size = Math.sqrt(x * x + y * y) || 1;
+  const [u, v] = [(-y / size) * radius, (x / size) * radius];
+  const pen = new Pencil([p[0] - u, p[1] - v]);
+  pen.straightTo([p[0] + u, p[1] + v]);
+  return pen.d;
+}
+
+const paints = {
+  gap: 'var(--cord-gap,#faf6ec)',
+  line: 'var(--cord-line,#1d2233)',
+  shade: 'var(--cord-shade,#000)',
+  light: 'var(--cord-light,#fff)',
+} as const;
 
 const plainColours: Record<Strand['role'], string> = {
   leading: '#b5303c',
@@ -78,49 +130,125 @@ const plainColours: Record<Strand['role'], string> = {
 /** `var(--x)` gets a plain colour behind it; any other colour stays as it is. */
 const withPlain = (colour: string, plain: string): string => colour.replace(/^var\((--[\w-]+)\)$/, `var($1,${plain})`);
 
-/** The part of a cord in or near the picture, in bits short enough to be sorted by depth. */
+/**
+ * The part of a cord in or near the picture, at steps short enough to be sorted by depth and long enough to be
+ * few; where the cord has gone out of the picture for good there is nothing to draw.
+ */
 function within({ path }: Strand, frame: StrandModel['frame']): Point[] {
+  const margin = 1.5;
+  const seen = (p: Point): boolean =>
+    p[0] > frame.left - margin &&
+    p[0] < frame.right + margin &&
+    p[1] > frame.top - margin &&
+    p[1] < frame.bottom + margin;
   const out: Point[] = [];
+  let due = 0;
   for (const [i, b] of path.entries()) {
     const a = path[i - 1];
     if (!a) {
       out.push(b);
       continue;
     }
-    const margin = 1.5;
-    const seen =
-      Math.max(a[0], b[0]) > frame.left - margin &&
-      Math.min(a[0], b[0]) < frame.right + margin &&
-      Math.max(a[1], b[1]) > frame.top - margin &&
-      Math.min(a[1], b[1]) < frame.bottom + margin;
-    const parts = seen ? Math.ceil(distance(a, b) / bit) : 1;
-    for (let k = 1; k <= parts; k++)
-      out.push([a[0] + ((b[0] - a[0]) * k) / parts, a[1] + ((b[1] - a[1]) * k) / parts, a[2] + ((b[2] - a[2]) * k) / parts]);
+    const long = distance(a, b);
+    const parts = Math.ceil(long / bit);
+    due += long;
+    if (parts === 1 && due < bit && i < path.length - 1) continue;
+    due = 0;
+    for (let k = 1; k <= parts; k++) out.push(k === parts ? b : between(a, b, k / parts));
   }
-  return out;
+  const first = out.findIndex(seen);
+  const last = out.findLastIndex(seen);
+  return first < 0 ? [] : out.slice(Math.max(0, first - 1), last + 2);
 }
+
+/** Bends less than this, in d, are drawn straight. */
+const straightness = 0.004;
 
 /** A smooth line through points in the picture (Catmull-Rom as Bézier pieces), whole or from one piece to another. */
 function curvesThrough(points: Path): (from?: number, to?: number) => string {
   const at = (i: number): Point => points[Math.max(0, Math.min(points.length - 1, i))] as Point;
-  const pieces = points.slice(1).map((p2, i) => {
-    const [p0, p1, p3] = [at(i - 1), at(i), at(i + 2)];
-    return `C${pair(p1[0] + (p2[0] - p0[0]) / 6, p1[1] + (p2[1] - p0[1]) / 6)} ${pair(p2[0] - (p3[0] - p1[0]) / 6, p2[1] - (p3[1] - p1[1]) / 6)} ${pair(p2[0], p2[1])}`;
+  const straight = points.slice(1).map((_, i) => {
+    const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
+    return offLine(p1, p0, p2) < straightness && offLine(p2, p1, p3) < straightness;
   });
-  return (from = 0, to = pieces.length - 1) =>
-    pieces.length === 0 ? '' : `M${pair(at(from)[0], at(from)[1])}${pieces.slice(from, to + 1).join('')}`;
+  return (from = 0, to = points.length - 2) => {
+    if (points.length < 2) return '';
+    const pen = new Pencil(at(from));
+    let start = from;
+    for (let i = from; i <= to; i++) {
+      const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
+      if (straight[i]) {
+        const passed = points.slice(start + 1, i + 2);
+        const goesOn = i < to && straight[i + 1] && passed.every((p) => offLine(p, at(start), p3) < 2 * straightness);
+        if (goesOn) continue;
+        pen.straightTo(p2);
+      } else
+        pen.curveTo(
+          [p1[0] + (p2[0] - p0[0]) / 6, p1[1] + (p2[1] - p0[1]) / 6],
+          [p2[0] - (p3[0] - p1[0]) / 6, p2[1] - (p3[1] - p1[1]) / 6],
+          p2,
+        );
+      start = i + 1;
+    }
+    return pen.d;
+  };
 }
 
 /** A line drawn a hair longer at both ends: no seam shows where a stretch drawn again ends. */
 function lengthened(points: Path, d: string): string {
-  const grown = (end: Point | undefined, next: Point | undefined): string => {
-    if (!end || !next) return '';
+  const hair = (end: Point | undefined, next: Point | undefined): Flat => {
+    if (!end || !next) return [0, 0];
     const [x, y] = [end[0] - next[0], end[1] - next[1]];
     const size = Math.sqrt(x * x + y * y) || 1;
-    return pair(end[0] + (x / size) * 0.04, end[1] + (y / size) * 0.04);
+    return [(x / size) * 0.04, (y / size) * 0.04];
   };
-  return `M${grown(points[0], points[1])}L${d.slice(1)}L${grown(points.at(-1), points.at(-2))}`;
+  const first = points[0] as Point;
+  const [x, y] = hair(first, points[1]);
+  const [u, v] = hair(points.at(-1), points.at(-2));
+  return `M${packed([hundredth(first[0] + x), hundredth(first[1] + y)])}L${d.slice(1)}l${packed([hundredth(u), hundredth(v)])}`;
 }
+
+/** How far p lies off the line from a to b in the picture. */
+function offLine(p: Point, a: Point, b: Point): number {
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  const size = Math.sqrt(x * x + y * y);
+  return size === 0 ? 0 : Math.abs((p[0] - a[0]) * y - (p[1] - a[1]) * x) / size;
+}
+
+type Flat = readonly [x: number, y: number, ...rest: number[]];
+
+/** Writes path data in steps from the last point, to a hundredth of d, as short as they go. */
+class Pencil {
+  d: string;
+  private x: number;
+  private y: number;
+  constructor([x, y]: Flat) {
+    this.x = hundredth(x);
+    this.y = hundredth(y);
+    this.d = `M${packed([this.x, this.y])}`;
+  }
+  straightTo(to: Flat): void {
+    this.write('l', [to]);
+  }
+  curveTo(a: Flat, b: Flat, to: Flat): void {
+    this.write('c', [a, b, to]);
+  }
+  bendTo(a: Flat, to: Flat): void {
+    this.write('q', [a, to]);
+  }
+  private write(letter: string, points: readonly Flat[]): void {
+    const steps = points.flatMap(([x, y]) => [hundredth(x) - this.x, hundredth(y) - this.y]);
+    this.x += steps.at(-2) ?? 0;
+    this.y += steps.at(-1) ?? 0;
+    this.d += letter + packed(steps);
+  }
+}
+
+/** Hundredths as figures, with no sign or nought that is not needed. */
+const packed = (hundredths: readonly number[]): string =>
+  hundredths
+    .map((value) => String(value / 100).replace(/^(-?)0\./, '$1.'))
+    .reduce((text, next) => text + (text === '' || next.startsWith('-') ? '' : ' ') + next, '');
 
 /** The line moved sideways towards a direction in the picture: only across the cord, never along it. */
 function offset(points: Path, x: number, y: number): Point[] {
@@ -150,13 +278,16 @@ function twistMarks(points: Path, radius: number): string[] {
       const [x, y] = [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t];
       const [ux, uy] = [(b[0] - a[0]) / flat, (b[1] - a[1]) / flat];
       const [sx, sy] = [-uy * inner + ux * 0.22, ux * inner + uy * 0.22];
-      d += `M${pair(x - sx, y - sy)}Q${pair(x - uy * 0.12 - ux * 0.1, y + ux * 0.12 - uy * 0.1)} ${pair(x + sx, y + sy)}`;
+      const pen = new Pencil([x - sx, y - sy]);
+      pen.bendTo([x - uy * 0.12 - ux * 0.1, y + ux * 0.12 - uy * 0.1], [x + sx, y + sy]);
+      d += pen.d;
     }
     walked += long;
     return d;
   });
 }
 
-const figure = (value: number): string => String(Math.round(value * 100) / 100);
-const pair = (x: number, y: number): string => `${figure(x)} ${figure(y)}`;
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('"', '&quot;');
+const hundredth = (value: number): number => Math.round(value * 100);
+const figure = (value: number): string => packed([hundredth(value)]);
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');

@@ -1,7 +1,7 @@
+import { bottom, hanging } from './frame.ts';
 import { type Key, key } from './keys.ts';
 import type { Path, Point } from './point.ts';
 import { freeAfter, mirror, type Route, up } from './route.ts';
-import { bottom, hanging } from './row-knot.ts';
 import type { FreeEnd, Tying } from './tying.ts';
 
 /** A bar twice as thick as the cord: craft.md, section 9, takes 2 mm for a bar. */
@@ -36,14 +36,7 @@ const half = (loopDown: number, loopFront: number, bight: number, free: number):
     [1.1, -bight - 1, 0.3],
     [0.8, -bight, 2.4],
   ],
-  [
-    [0.7, 0, 2.2],
-    [0.7, 1.8, 1.7],
-    [0.7, 3, 1],
-    [0.7, 4.2, 0.8],
-    [0.7, 6, 0.4],
-    ...hanging(0.7, free),
-  ],
+  [[0.7, 0, 2.2], [0.7, 1.8, 1.7], [0.7, 3, 1], [0.7, 4.2, 0.8], [0.7, 6, 0.4], ...hanging(0.7, free)],
 ];
 
 const fold = (line: Path): Path => [...mirror([...line].reverse()), ...line.slice(1)];

@@ -1,6 +1,6 @@
+import type { KnotName } from './knots.ts';
 import type { StrandModel } from './model.ts';
 import { mirrored } from './point.ts';
-import type { KnotName } from './knots.ts';
 
 const otherHand: Partial<Record<KnotName, KnotName>> = {
   forward: 'backward',
@@ -32,7 +32,7 @@ export function mirrorId(id: string, strands: number): string {
  * over. Mirroring twice gives the figure back.
  */
 export function mirrorModel<M extends Omit<StrandModel, 'crossings'>>(model: M): M {
-  const bases = model.strands.filter(({ role }) => role === 'base').length;
+  const bases = model.strands.filter(({ id }) => /^base-\d+$/.test(id)).length;
   return {
     ...model,
     knot: mirrorKnot(model.knot),

@@ -1,9 +1,9 @@
 import { widen } from './bundle.ts';
 import { cutTo, lengthOf, smooth } from './curve.ts';
+import { edge } from './frame.ts';
 import type { Key } from './keys.ts';
 import { between, distance, type Path, type Point } from './point.ts';
 import { tighten } from './tighten.ts';
-import { edge } from './row-knot.ts';
 import type { MovingCord, NamedMoment, Tying } from './tying.ts';
 
 /** What hangs out of the picture beyond the loose knot, in d. */
@@ -44,7 +44,8 @@ export function motionOf(tying: Tying, drawnUp: () => readonly Path[][]): Motion
     stops,
     lengths,
     at: (t) => {
-      const lines = t <= looseAt || !tying.drawUp ? keyed(keys, ends, t) : drawn(tying, drawnUp(), (t - looseAt) / (1 - looseAt));
+      const lines =
+        t <= looseAt || !tying.drawUp ? keyed(keys, ends, t) : drawn(tying, drawnUp(), (t - looseAt) / (1 - looseAt));
       return lines.map(finish);
     },
   };

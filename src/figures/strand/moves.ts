@@ -1,8 +1,8 @@
 import { hangingBase, spreadOf } from './bundle.ts';
+import { bottom, edge, hanging } from './frame.ts';
 import { type Key, keys } from './keys.ts';
 import type { Path } from './point.ts';
 import { down, freeAfter, type Route, towards } from './route.ts';
-import { bottom, edge, hanging } from './row-knot.ts';
 import type { FreeEnd, StillCord, Tying } from './tying.ts';
 
 const asItIs = { x: 0, z: 0 };

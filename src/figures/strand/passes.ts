@@ -20,6 +20,7 @@ interface Pass {
  * every string of it. Where that does not hold, the list says so with `broken`, so that no such knot is taken
  * for a right one; an `s` over any stroke but the one that led into the last o is `s?`, and a `ŝ` under
  * anything but the upright stroke between the last two u's is `ŝ?`.
+ * A cord's crossings with itself before it first meets these bases belong to an earlier knot and are left out.
  */
 export function passes(model: Crossed, strand: string, bases: readonly string[] = basesOf(model)): string {
   return passList(model, strand, bases)
@@ -81,6 +82,7 @@ function passList(model: Crossed, strand: string, bases: readonly string[]): Pas
       if (group.length === bases.length) close();
     } else if (crossing.meets === strand && crossing.pass === 'later') {
       close();
+      if (list.length === 0) continue;
       const stroke = crossing.there > strokeFrom && crossing.there < lastOver;
       const upright = crossing.there > (unders.at(-2) ?? 0) && crossing.there < (unders.at(-1) ?? 0);
       list.push({ word: crossing.over ? (stroke ? 's' : 's?') : upright ? 'ŝ' : 'ŝ?', down: new Map() });

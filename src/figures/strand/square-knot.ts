@@ -1,8 +1,8 @@
 import { hangingBase, spreadOf } from './bundle.ts';
+import { edge } from './frame.ts';
 import { type Key, keys, type Stop } from './keys.ts';
 import { mirrored, type Path, type Point } from './point.ts';
 import { down, freeAfter, mirror, type Route, towards } from './route.ts';
-import { edge } from './row-knot.ts';
 import type { FreeEnd, Tying } from './tying.ts';
 
 /** One half, `y` down the core, as it is tied with the cord at the left going over the core. */
@@ -140,7 +140,14 @@ function twoHalves({ length }: FreeEnd, square: boolean): Key[] {
   const leftBefore = [...left.before, ...overFromLeft(0), ...roundRight];
   const rightBefore = [...right.before, ...downOver(0, closed), ...behindCore(0), ...upThrough(0), ...roundLeft];
   const [overBefore, underBefore] = square ? [leftBefore, rightBefore] : [rightBefore, leftBefore];
-  const later = halfKeys(lower, { before: overBefore, after: overOut }, { before: underBefore, after: underOut }, far, again, square);
+  const later = halfKeys(
+    lower,
+    { before: overBefore, after: overOut },
+    { before: underBefore, after: underOut },
+    far,
+    again,
+    square,
+  );
   const [overDone, underDone] = second(closed);
   const done = [
     [...overBefore, ...overDone],
@@ -150,20 +157,22 @@ function twoHalves({ length }: FreeEnd, square: boolean): Key[] {
   return [...halfKeys(0, left, right, far, once), ...[...later, keys(done)].map(asLeftAndRight)];
 }
 
-const roundCore = (tie: Tying['keys'], steps: number) => (strands: number): Tying => {
-  const spread = spreadOf(strands);
-  return {
-    moving: [
-      { id: 'left-cord', role: 'tying', from: 'start' },
-      { id: 'right-cord', role: 'resting', from: 'start' },
-    ],
-    still: hangingBase(strands),
-    keys: tie,
-    drawUp: { rods: [{ along: 'y', at: [0, 0], radius: 0.5 }], steps },
-    spread,
-    frame: { left: -edge - spread.x, right: edge + spread.x, top: -5, bottom: tie === firstHalf ? 9 : 12 },
+const roundCore =
+  (tie: Tying['keys'], steps: number) =>
+  (strands: number): Tying => {
+    const spread = spreadOf(strands);
+    return {
+      moving: [
+        { id: 'left-cord', role: 'tying', from: 'start' },
+        { id: 'right-cord', role: 'resting', from: 'start' },
+      ],
+      still: hangingBase(strands),
+      keys: tie,
+      drawUp: { rods: [{ along: 'y', at: [0, 0], radius: 0.5 }], steps },
+      spread,
+      frame: { left: -edge - spread.x, right: edge + spread.x, top: -5, bottom: tie === firstHalf ? 9 : 12 },
+    };
   };
-};
 
 export const squareFirstHalf = roundCore(firstHalf, 160);
 export const squareKnot = roundCore((end) => twoHalves(end, true), 220);

@@ -48,17 +48,20 @@ export function tighten({ cords, rods, steps = 400, counts, snug = 0, pushedUpFr
   let lines = cords.map((cord, c) => Strung.from(cord, counts?.[c] ?? Math.ceil(lengthOf(cord) / 0.3)));
   const states = [lines.map((line) => line.path())];
   let kept = lines.map((line) => line.copy());
+  let pairs: readonly number[] = [];
   for (let step = 0; step < steps; step++) {
     const before = lines.map((line) => line.copy());
     for (const line of lines) for (const k of [4, 2, 1]) line.shorten(k);
     for (const line of lines) line.pushUp(pushedUpFrom);
     for (const [c, line] of lines.entries()) line.noFartherThan(before[c] as Strung, stride);
+    if (step % 2 === 0) pairs = nearPairs(lines);
     for (let round = 0; round < 4; round++) {
-      partCords(lines);
-      for (const line of lines) for (const rod of rods) {
-        line.clear(rod);
-        if (snug > 0) line.layOn(rod, snug);
-      }
+      partAll(lines, pairs);
+      for (const line of lines)
+        for (const rod of rods) {
+          line.clear(rod);
+          if (snug > 0) line.layOn(rod, snug);
+        }
     }
     for (const [c, line] of lines.entries()) line.noFartherThan(before[c] as Strung, stride * 1.5);
     if (step % 4 === 3) lines = lines.map((line) => Strung.from(line.path(), line.count));
@@ -90,7 +93,25 @@ class Strung {
     return new Strung(this.xyz.slice());
   }
   spacing(): number {
-    return lengthOf(this.path()) / (this.count - 1);
+    let sum = 0;
+    for (let i = 1; i < this.count; i++) sum += this.step(i);
+    return sum / (this.count - 1);
+  }
+  longestStep(): number {
+    let most = 1e-6;
+    for (let i = 1; i < this.count; i++) most = Math.max(most, this.step(i));
+    return most;
+  }
+  private step(i: number): number {
+    const x = this.at(3 * i) - this.at(3 * i - 3);
+    const y = this.at(3 * i + 1) - this.at(3 * i - 2);
+    const z = this.at(3 * i + 2) - this.at(3 * i - 1);
+    return Math.sqrt(x * x + y * y + z * z);
+  }
+  shift(i: number, x: number, y: number, z: number): void {
+    this.xyz[3 * i] = this.at(3 * i) + x;
+    this.xyz[3 * i + 1] = this.at(3 * i + 1) + y;
+    this.xyz[3 * i + 2] = this.at(3 * i + 2) + z;
   }
   shorten(reach: number): void {
     const old = this.xyz.slice();
@@ -114,8 +135,7 @@ class Strung {
     for (let i = 0; i < this.count; i++) {
       const gone = this.stepFrom(before, i);
       if (gone <= limit) continue;
-      for (let a = 3 * i; a < 3 * i + 3; a++)
-        this.xyz[a] = before.at(a) + ((this.at(a) - before.at(a)) * limit) / gone;
+      for (let a = 3 * i; a < 3 * i + 3; a++) this.xyz[a] = before.at(a) + ((this.at(a) - before.at(a)) * limit) / gone;
     }
   }
   private stepFrom(before: Strung, i: number): number {
@@ -158,39 +178,55 @@ class Strung {
   }
 }
 
-function partCords(lines: readonly Strung[]): void {
-  for (const [a, first] of lines.entries())
+/**
+ * Which points may come to touch within two steps, four figures each: the cord and point of the one, the cord and
+ * point of the other.
+ */
+function nearPairs(lines: readonly Strung[]): number[] {
+  const pairs: number[] = [];
+  const reach = apart + 8 * stride;
+  const steps = lines.map((line) => line.longestStep());
+  for (const [a, one] of lines.entries())
     for (let b = a; b < lines.length; b++) {
-      const second = lines[b] as Strung;
-      const skip = a === b ? Math.ceil(bend / first.spacing()) : 0;
-      for (let i = 0; i < first.count; i++) {
-        const x = first.at(3 * i);
-        const y = first.at(3 * i + 1);
-        const z = first.at(3 * i + 2);
-        for (let j = a === b ? i + skip : 0; j < second.count; j++) {
-          const dx = second.at(3 * j) - x;
-          if (dx > apart || dx < -apart) continue;
-          const dy = second.at(3 * j + 1) - y;
-          if (dy > apart || dy < -apart) continue;
-          const dz = second.at(3 * j + 2) - z;
-          const square = dx * dx + dy * dy + dz * dz;
-          if (square >= apart * apart || square === 0) continue;
-          const off = Math.sqrt(square);
-          const push = (apart - off) / off / 2;
-          const heldI = i === 0 || i === first.count - 1;
-          const heldJ = j === 0 || j === second.count - 1;
-          if (!heldI) {
-            first.xyz[3 * i] = first.at(3 * i) - dx * push;
-            first.xyz[3 * i + 1] = first.at(3 * i + 1) - dy * push;
-            first.xyz[3 * i + 2] = first.at(3 * i + 2) - dz * push;
-          }
-          if (!heldJ) {
-            second.xyz[3 * j] = second.at(3 * j) + dx * push;
-            second.xyz[3 * j + 1] = second.at(3 * j + 1) + dy * push;
-            second.xyz[3 * j + 2] = second.at(3 * j + 2) + dz * push;
-          }
+      const other = lines[b] as Strung;
+      const step = steps[b] as number;
+      const skip = a === b ? Math.ceil(bend / one.spacing()) : 0;
+      for (let i = 0; i < one.count; i++) {
+        const x = one.at(3 * i);
+        const y = one.at(3 * i + 1);
+        const z = one.at(3 * i + 2);
+        let j = a === b ? i + skip : 0;
+        while (j < other.count) {
+          const dx = other.at(3 * j) - x;
+          const dy = other.at(3 * j + 1) - y;
+          const dz = other.at(3 * j + 2) - z;
+          const off = Math.sqrt(dx * dx + dy * dy + dz * dz);
+          if (off < reach) pairs.push(a, i, b, j);
+          // No point between here and there can be nearer than this: the cord is no longer than its steps.
+          j += off > reach ? Math.max(1, Math.floor((off - reach) / step)) : 1;
         }
       }
     }
+  return pairs;
 }
 
+function partAll(lines: readonly Strung[], pairs: readonly number[]): void {
+  for (let p = 0; p < pairs.length; p += 4) {
+    const one = lines[pairs[p] as number] as Strung;
+    const other = lines[pairs[p + 2] as number] as Strung;
+    part(one, pairs[p + 1] as number, other, pairs[p + 3] as number);
+  }
+}
+
+/** Pushes two points apart, each by half of what is missing; a held end does not give. */
+function part(one: Strung, i: number, other: Strung, j: number): void {
+  const dx = other.at(3 * j) - one.at(3 * i);
+  const dy = other.at(3 * j + 1) - one.at(3 * i + 1);
+  const dz = other.at(3 * j + 2) - one.at(3 * i + 2);
+  const square = dx * dx + dy * dy + dz * dz;
+  if (square >= apart * apart || square === 0) return;
+  const off = Math.sqrt(square);
+  const by = (apart - off) / off / 2;
+  if (i > 0 && i < one.count - 1) one.shift(i, -dx * by, -dy * by, -dz * by);
+  if (j > 0 && j < other.count - 1) other.shift(j, dx * by, dy * by, dz * by);
+}

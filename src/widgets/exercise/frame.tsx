@@ -1,5 +1,4 @@
 import { createMemo, createSignal, createUniqueId, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
 import type { FieldOf, JudgedOf, JudgeOptions, KindName, Level, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
@@ -35,6 +34,7 @@ const ownOptions = (own: PlanInput): object => ({
 /** The frame that every kind of exercise stands in: question, entry, check, hints, worked solution, another like it. */
 export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { view: KindView<K> }): JSX.Element {
   const { view, id } = props;
+  const { Entry } = view;
   const said = createUniqueId();
   const [seed, setSeed] = createSignal(props.seed);
   const [own, setOwn] = createSignal<PlanInput | null>(null);
@@ -156,8 +156,7 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
       }}
     >
       <Question problem={problem()} />
-      <Dynamic
-        component={view.Entry}
+      <Entry
         id={id}
         problem={problem()}
         entered={entered()}
@@ -234,6 +233,7 @@ function FollowUp<K extends KindName>(props: {
   asked: NonNullable<HelpBoard['followUp']>;
   onSettled: (found: Explained) => void;
 }): JSX.Element {
+  const { Entry } = props.view;
   const [entered, setEntered] = createSignal<Entered>({});
   const problem = () => props.asked.problem as ProblemOf<K>;
   const [unreadable, setUnreadable] = createSignal<JudgedOf<K> | null>(null);
@@ -252,8 +252,7 @@ function FollowUp<K extends KindName>(props: {
     <fieldset class="follow-up">
       <legend>One more case tells which it was</legend>
       <Question problem={problem()} />
-      <Dynamic
-        component={props.view.Entry}
+      <Entry
         id={props.id}
         problem={problem()}
         entered={entered()}

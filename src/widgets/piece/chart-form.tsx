@@ -1,6 +1,6 @@
 import { createSignal, createUniqueId, For, type JSX, Show } from 'solid-js';
 import { formatChart, parseChart } from '../../solver/chart-text.ts';
-import { WIDTHS } from '../../solver/fit.ts';
+import { WIDTHS } from '../../solver/ranges.ts';
 import { HEIGHTS } from '../../solver/outline.ts';
 import { chartWords } from '../../words/chart-words.ts';
 import { Choice } from '../choice.tsx';

@@ -1,5 +1,5 @@
 import { createMemo, createSignal, type JSX, Show } from 'solid-js';
-import { CAPACITIES, MAX_BUNDLES } from '../../solver/fit.ts';
+import { CAPACITIES, MAX_BUNDLES } from '../../solver/ranges.ts';
 import { bundleLimit } from '../../solver/thread/bundle-limit.ts';
 import { capacityRange } from '../../solver/thread/capacity.ts';
 import { pitches } from '../../solver/thread/pitch.ts';

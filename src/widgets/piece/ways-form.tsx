@@ -1,8 +1,8 @@
 import { createSignal, type JSX, Show } from 'solid-js';
-import { ODD_METHODS, SIDES } from '../../solver/fit.ts';
+import { ODD_METHODS, SIDES } from '../../solver/ranges.ts';
 import { largestClosing, ROW_STEPS } from '../../solver/outline.ts';
 import type { Fit } from '../../solver/piece.ts';
-import { choiceWord } from '../../words/fields.ts';
+import { choiceWord } from '../../words/choices.ts';
 import { Choice } from '../choice.tsx';
 import { WholeNumber } from '../whole-number.tsx';
 import type { Own } from './use-own.ts';

@@ -3,7 +3,7 @@ import type { Fit } from '../../solver/piece.ts';
 import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
 import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
-import { ownPlanInput, ownThread } from '../../store/reading.ts';
+import { ownPlanInput, threadOf } from '../../store/own-reading.ts';
 import { fitWords } from '../../words/fit-words.ts';
 import { problemWords } from '../../words/problems.ts';
 import { storageWords } from '../../words/storage-words.ts';
@@ -70,7 +70,7 @@ export function YourPiece(props: Props): JSX.Element {
     const made = result();
     return made.ok ? null : made.problem;
   };
-  const thread = () => ownThread(own.figures());
+  const thread = () => threadOf(own.figures());
 
   return (
     <div class="your-piece">

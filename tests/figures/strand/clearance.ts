@@ -75,7 +75,10 @@ export function nearest(
   let gap = farEnough;
   let where = '';
   const look = (p: Piece, q: Piece): void => {
-    if (q.strand === p.strand && q.from < p.from) return look(q, p);
+    if (q.strand === p.strand && q.from < p.from) {
+      look(q, p);
+      return;
+    }
     const near = q.strand === p.strand && q.from - p.to < 2;
     if (near && q.to - p.from <= 2) return;
     const parts = near ? farParts(p, q) : [[p, q] as const];

@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { type KnotName, knots, mirrorId, mirrorKnot, mirrorModel, strandModel, type StrandModel } from '../../../src/figures/strand/index.ts';
+import {
+  type KnotName,
+  knots,
+  mirrorId,
+  mirrorKnot,
+  mirrorModel,
+  type StrandModel,
+  strandModel,
+} from '../../../src/figures/strand/index.ts';
+import { bundleSizes, fitPiece, planRows, walkLead } from '../../../src/solver/index.ts';
 
 const names = Object.keys(knots) as KnotName[];
 const pairs: [KnotName, KnotName][] = [
@@ -38,6 +47,33 @@ describe('where the leading string starts and ends', () => {
   });
 });
 
+describe('a whole piece', () => {
+  it('is walked by the leading string as its knots are drawn: every run ends on the side where its figure ends', () => {
+    const met = new Set<string>();
+    for (const [width, capacity] of [
+      [12, 8],
+      [26, 16],
+      [21, 15],
+    ] as const)
+      for (const startSide of ['left', 'right'] as const) {
+        const fitted = fitPiece({ width, capacity, startSide });
+        if (!fitted.ok) throw new Error('no fit');
+        const bundles = bundleSizes({ fit: fitted.fit, height: 18 });
+        const rows = planRows({ fit: fitted.fit, bundles, startSide });
+        if (!Array.isArray(rows)) throw new Error('no plan');
+        const walk = walkLead(rows);
+        if (!walk.ok) throw new Error('the leading string would have to jump');
+        for (const { row, run, at, ends } of walk.path) {
+          const { knot, strands } = rows[row - 1]?.runs[run] ?? { knot: 'forward' as const, strands: 1 };
+          const [from, to] = sides(strandModel(knot, { strands, moment: 'brought-through-again' }));
+          expect(Math.sign(ends - at)).toBe(from === to ? 0 : to === 'right' ? 1 : -1);
+          met.add(`${knot} ${strands}`);
+        }
+      }
+    expect(met.size).toBeGreaterThan(8);
+  });
+});
+
 describe('mirror images', () => {
   for (const [one, other] of pairs)
     it(`a ${other} knot is a ${one} knot in the mirror, string by string`, () => {
@@ -62,15 +98,31 @@ describe('mirror images', () => {
 
   it('twice mirrored is as it was, for every figure', () => {
     for (const knot of names) {
-      const model = strandModel(knot, { strands: 3 });
+      const model = strandModel(knot, { strands: 3, moment: 'brought-through' });
       expect(mirrorModel(mirrorModel(model))).toEqual(model);
       expect(mirrorKnot(mirrorKnot(knot))).toBe(knot);
+    }
+  });
+
+  it('have the same strings by name, each on the other side', () => {
+    for (const knot of names) {
+      const right = strandModel(knot, { strands: 3, moment: 0 });
+      const left = strandModel(knot, { strands: 3, moment: 0, handedness: 'left' });
+      expect(left.strands.map(({ id }) => id)).toEqual(right.strands.map(({ id }) => id));
+      const across = (model: StrandModel) =>
+        model.strands.filter(({ id }) => /^base-\d/.test(id)).map(({ path }) => path[0]?.[0] ?? 0);
+      expect(across(left)).toEqual([...across(left)].sort((a, b) => a - b));
     }
   });
 
   it('count the strings of a bundle from the left, as before', () => {
     const model = strandModel('backward', { strands: 4 });
     const across = model.strands.filter(({ role }) => role === 'base').map(({ id, path }) => [id, path[0]?.[0]]);
-    expect(across).toEqual([['base-1', -0.75], ['base-2', -0.25], ['base-3', 0.25], ['base-4', 0.75]]);
+    expect(across).toEqual([
+      ['base-1', -0.75],
+      ['base-2', -0.25],
+      ['base-3', 0.25],
+      ['base-4', 0.75],
+    ]);
   });
 });

@@ -1,13 +1,33 @@
 import { describe, expect, it } from 'vitest';
-import { crossingsOf, type KnotName, orderDown, passes, type StrandModel, strandModel } from '../../../src/figures/strand/index.ts';
+import {
+  crossingsOf,
+  type KnotName,
+  knots,
+  orderDown,
+  type Path,
+  type Point,
+  passes,
+  type StrandModel,
+  strandModel,
+} from '../../../src/figures/strand/index.ts';
 
 /** craft.md, section 5: passes in order along the leading string, and their order down the base from the ring. */
-const craft: { knot: KnotName; moment: 'drawn-up' | 'brought-through' | 'brought-through-again'; passes: string; down: string }[] = [
+const craft: {
+  knot: KnotName;
+  moment: 'drawn-up' | 'brought-through' | 'brought-through-again';
+  passes: string;
+  down: string;
+}[] = [
   { knot: 'forward-half-hitch', moment: 'drawn-up', passes: 'o1 u1 s', down: 'u1 o1' },
   { knot: 'forward-half-hitch', moment: 'brought-through', passes: 'o1 u1 s', down: 'u1 o1' },
   { knot: 'forward', moment: 'drawn-up', passes: 'o1 u1 s o2 u2 s o3', down: 'u1 o1 u2 o2 o3' },
   { knot: 'forward', moment: 'brought-through-again', passes: 'o1 u1 s o2 u2 s o3', down: 'u1 o1 u2 o2 o3' },
-  { knot: 'forward-backward', moment: 'brought-through-again', passes: 'o1 u1 s o2 o3 u2 s o4', down: 'u1 o1 o2 u2 o3 o4' },
+  {
+    knot: 'forward-backward',
+    moment: 'brought-through-again',
+    passes: 'o1 u1 s o2 o3 u2 s o4',
+    down: 'u1 o1 o2 u2 o3 o4',
+  },
   { knot: 'forward-backward', moment: 'drawn-up', passes: 'o1 u1 s u2 o2 ŝ', down: 'u1 o1 o2 u2' },
 ];
 const mirrorOf: Partial<Record<KnotName, KnotName>> = {
@@ -17,13 +37,28 @@ const mirrorOf: Partial<Record<KnotName, KnotName>> = {
 };
 const sizes = [1, 2, 3, 4, 5, 6, 7, 8];
 
+/** The place so far along a line, in d. */
+function placeAlong(path: Path, at: number): Point {
+  let walked = 0;
+  for (const [i, a] of path.entries()) {
+    const b = path[i + 1];
+    if (!b) return a;
+    const long = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
+    const t = (at - walked) / long;
+    if (t <= 1) return [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];
+    walked += long;
+  }
+  return [0, 0, 0];
+}
+
 /** The model with the two sides of one crossing exchanged. */
 function flipped(model: StrandModel, which: number): StrandModel {
   const chosen = model.crossings[which];
   return {
     ...model,
     crossings: model.crossings.map((crossing) =>
-      crossing === chosen || (crossing.strand === chosen?.meets && crossing.at === chosen.there && crossing.there === chosen.at)
+      crossing === chosen ||
+      (crossing.strand === chosen?.meets && crossing.at === chosen.there && crossing.there === chosen.at)
         ? { ...crossing, over: !crossing.over }
         : crossing,
     ),
@@ -38,6 +73,8 @@ describe('passes of the leading string', () => {
           const model = strandModel(knot, { strands, moment: row.moment });
           expect(passes(model, 'leading')).toBe(row.passes);
           expect(orderDown(model, 'leading')).toBe(row.down);
+          const own = model.crossings.filter((c) => c.strand === 'leading' && c.meets === 'leading');
+          expect(own).toHaveLength(2 * row.passes.replaceAll(/[^sŝ]/g, '').length);
         });
 
   it('the left-handed figure of every knot keeps the same passes and order', () => {
@@ -58,19 +95,38 @@ describe('passes of the leading string', () => {
 
   it('a knot drawn with its front to the back is not the same knot', () => {
     const model = strandModel('forward', { strands: 2 });
-    const inverted = model.strands.map((s) => ({ ...s, path: s.path.map(([x, y, z]): [number, number, number] => [x, y, -z]) }));
+    const inverted = model.strands.map((s) => ({
+      ...s,
+      path: s.path.map(([x, y, z]): [number, number, number] => [x, y, -z]),
+    }));
     expect(passes({ strands: inverted, crossings: crossingsOf(inverted) }, 'leading')).toBe('u1 o1 ŝ u2 o2 ŝ u3');
   });
 
   it('a pass that misses one string of the bundle is called broken', () => {
     const model = strandModel('forward-half-hitch', { strands: 3 });
-    const missing = model.crossings.findIndex(({ strand, meets, over }) => strand === 'leading' && meets === 'base-2' && !over);
+    const missing = model.crossings.findIndex(
+      ({ strand, meets, over }) => strand === 'leading' && meets === 'base-2' && !over,
+    );
     const crossings = model.crossings.filter((_, i) => i !== missing);
     expect(passes({ ...model, crossings }, 'leading')).toBe('o1 u1-broken s');
   });
 });
 
 describe('crossings', () => {
+  it('are over where the cord is nearer to the viewer and under where it is not, in every figure at every stop', () => {
+    for (const knot of Object.keys(knots) as KnotName[])
+      for (const { name } of strandModel(knot, { moment: 0 }).stops) {
+        const { strands, crossings } = strandModel(knot, { strands: 2, moment: name });
+        const depth = (id: string, at: number): number =>
+          placeAlong(strands.find((strand) => strand.id === id)?.path ?? [], at)[2];
+        for (const { strand, at, meets, there, over, gap } of crossings) {
+          const above = depth(strand, at) - depth(meets, there);
+          expect(above > 0).toBe(over);
+          expect(Math.abs(above)).toBeCloseTo(gap, 6);
+        }
+      }
+  });
+
   it('are over from one string and under from the other, at the same place of both', () => {
     for (const { knot, moment } of craft)
       for (const strands of [1, 4, 8]) {
@@ -86,7 +142,9 @@ describe('crossings', () => {
   });
 
   it('of a string with itself are listed twice, first the earlier pass, then the later', () => {
-    const own = strandModel('forward').crossings.filter(({ strand, meets }) => strand === 'leading' && meets === 'leading');
+    const own = strandModel('forward').crossings.filter(
+      ({ strand, meets }) => strand === 'leading' && meets === 'leading',
+    );
     expect(own.map(({ pass }) => pass)).toEqual(['earlier', 'later', 'earlier', 'later']);
     for (const { pass, at, there } of own) expect(pass === 'earlier' ? at < there : at > there).toBe(true);
   });

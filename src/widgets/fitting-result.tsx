@@ -1,0 +1,76 @@
+import { For, type JSX, Show } from 'solid-js';
+import { bar } from '../figures/bar.ts';
+import { showFigure } from '../figures/show.ts';
+import { type FitInput, type FitResult, fitPiece } from '../solver/fit.ts';
+import { fitStepSum, fitStepWords } from '../words/fit-steps.ts';
+import { fitWords } from '../words/fit-words.ts';
+import { barWords } from '../words/figures/bar.ts';
+import { DrawnPlate } from './drawn-plate.tsx';
+import type { Stage } from './fitting-try.tsx';
+import { createProblemWords } from './problem-words.ts';
+
+interface Props {
+  id: string;
+  input: FitInput;
+  stage: Stage;
+}
+
+const CAPTIONS: Readonly<Record<Stage, string>> = {
+  capacity: 'Every place of the bar is taken; the others find none.',
+  shared: 'Half of the spare strings on each side, before anything is borrowed.',
+  fitted: 'The answer: every string belongs to a fold.',
+};
+
+const workingOf = (result: FitResult) =>
+  result.ok ? result.working : 'working' in result.problem ? result.problem.working : [];
+
+/** The sum for one ring and one chart: drawn, answered, and worked step by step. */
+export function FittingResult(props: Props): JSX.Element {
+  const result = () => fitPiece(props.input);
+  const fit = () => {
+    const found = result();
+    return found.ok ? found.fit : null;
+  };
+  /** Figures that are in order, and still make no piece. Those that are not are said beside their field. */
+  const unmakeable = createProblemWords(() => {
+    const found = result();
+    return !found.ok && 'working' in found.problem ? found.problem : null;
+  });
+  return (
+    <>
+      <Show when={fit()}>
+        {(made) => (
+          <>
+            <DrawnPlate
+              drawn={showFigure(
+                bar,
+                { fit: made(), startSide: props.input.startSide ?? 'left' },
+                { stage: props.stage },
+                { id: `${props.id}-bar`, words: barWords },
+              )}
+              caption={CAPTIONS[props.stage]}
+            />
+            <p>
+              <strong>{fitWords(made())}.</strong>
+            </p>
+          </>
+        )}
+      </Show>
+      <Show when={unmakeable()}>
+        <p class="must-do">{unmakeable()}</p>
+      </Show>
+      <ol class="working">
+        <For each={workingOf(result())}>
+          {(step) => (
+            <li>
+              <Show when={fitStepSum(step)}>
+                <span class="sum">{fitStepSum(step)}</span>
+              </Show>{' '}
+              {fitStepWords(step)}
+            </li>
+          )}
+        </For>
+      </ol>
+    </>
+  );
+}

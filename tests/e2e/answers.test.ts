@@ -1,0 +1,88 @@
+import { expect, type Page, test } from '@playwright/test';
+import { exercises, type ExerciseProblem, type KindName } from '../../src/solver/index.ts';
+import { fieldLabel } from '../../src/words/exercises/labels.ts';
+import { questionWords } from '../../src/words/exercises/question.ts';
+import { LESSON_NAMES, LESSONS, openExercise, type PageData, pageData, press, problemFrom, said } from './learner.ts';
+
+/** An exercise as it stands in a page's source, with its worked case, which has other figures, taken out. */
+interface Standing {
+  readonly id: string;
+  readonly kind: KindName;
+  readonly packed: string;
+  /** Every number that can be read in it or that an attribute holds. */
+  readonly figures: readonly number[];
+  /** Whether any field, choice or cell is filled in. */
+  readonly filled: boolean;
+}
+
+/** Attributes that name and link parts of a page, or say how it is put together. */
+const BOOKKEEPING = [
+  'id', 'data-solid-render-id', 'for', 'name', 'class', 'style', 'data-hk', 'data-cell', 'data-kind', 'data-level', 'aria-labelledby', 'aria-describedby', 'tabindex',
+  'uid', 'component-url', 'component-export', 'renderer-url', 'opts', 'props', 'client', 'before-hydration-url', 'ssr', 'await-children',
+];
+
+/** Reads the exercises out of a page's source, without running it. */
+const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
+  page.evaluate(
+    ([source, bookkeeping]) => {
+      const parsed = new DOMParser().parseFromString(source, 'text/html');
+      return [...parsed.querySelectorAll<HTMLElement>('section.exercise')].map((section) => {
+        for (const worked of section.querySelectorAll('script, style, .worked-case, details:has(.working)')) worked.remove();
+        const island = section.querySelector('astro-island');
+        const texts = [...section.querySelectorAll('*')].flatMap((element) => [
+          ...[...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent ?? ''),
+          ...[...element.attributes].filter(({ name }) => !bookkeeping.includes(name)).map(({ value }) => value),
+        ]);
+        return {
+          id: section.id,
+          kind: section.dataset['kind'] as 'sum',
+          packed: island?.getAttribute('props') ?? '',
+          figures: texts.flatMap((text) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number)),
+          filled: section.querySelector('[checked]:not([disabled]), input[value]:not([value=""], [type="radio"], [readonly]), [aria-pressed="true"], [data-state]') !== null,
+        };
+      });
+    },
+    [html, BOOKKEEPING] as const,
+  );
+
+const figuresOf = (text: string): number[] => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number);
+
+/** Every number that an exercise may show before it is answered: its question's, its labels', and those given in a half-worked form. */
+function shown(problem: ExerciseProblem, data: PageData): Set<number> {
+  const { given, ask } = questionWords(problem);
+  const labels = problem.kind === 'mark' ? [] : problem.kind === 'number' ? [fieldLabel(problem, 'figure')] : problem.fields.map((field) => fieldLabel(problem, field));
+  const half = data.level === 'half-worked' && problem.kind === 'sum' ? Object.values(exercises.sum.fade(problem).given) : [];
+  const chart = problem.kind === 'mark' ? Array.from({ length: Math.max(problem.width, problem.height) }, (_, index) => index + 1) : [];
+  return new Set([...figuresOf([given, ask, ...labels, ...half].join(' ')), ...chart]);
+}
+
+const beyond = ({ figures }: Standing, problem: ExerciseProblem, data: PageData): number[] => {
+  const known = shown(problem, data);
+  return [...new Set(figures.filter((figure) => !known.has(figure)))];
+};
+
+const dataOf = ({ kind, packed }: Standing): PageData => ({ ...(pageData(packed) as unknown as PageData), kind });
+
+for (const name of LESSON_NAMES)
+  test(`the page of “${LESSONS[name]}” knows its questions and none of the answers`, async ({ page }) => {
+    const response = await page.request.get(`lessons/${LESSONS[name]}/`);
+    const standing = await exercisesIn(page, await response.text());
+    expect(standing.length).toBeGreaterThanOrEqual(3);
+    for (const exercise of standing) {
+      const data = dataOf(exercise);
+      expect(Object.keys(data).sort(), exercise.id).toEqual(['id', 'kind', 'level', 'options', 'seed']);
+      expect(exercise.filled, `${exercise.id} has something filled in`).toBe(false);
+      expect(beyond(exercise, problemFrom(data), data), `${exercise.id}: figures that its question does not hold`).toEqual([]);
+    }
+  });
+
+test('the search for answers finds them once they are shown', async ({ page }) => {
+  const sheet = await openExercise(page, 'sum', 'sum-whole');
+  await press(sheet, 'Show the working');
+  await expect(said(sheet)).toContainText('The working, with these figures:');
+  const [found] = (await exercisesIn(page, await page.content())).filter(({ id }) => id === 'sum-whole');
+  if (!found) throw new Error('The sum has left the page.');
+  const data = dataOf(found);
+  const problem = problemFrom(data) as ReturnType<typeof exercises.sum.make>;
+  expect(beyond(found, problem as ExerciseProblem, data)).toEqual(expect.arrayContaining([22]));
+});
