@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
 import { fonts } from './.config/fonts.ts';
+import { chunkGroups } from './.config/chunks.ts';
 import { islands } from './.config/islands/index.ts';
 
 const { BASE_PATH, SITE_URL, OUT_DIR } = process.env;
@@ -19,6 +20,20 @@ export default defineConfig({
   prefetch: false,
   markdown: { syntaxHighlight: false },
   vite: {
+    environments: {
+      client: {
+        build: {
+          // The script that would fetch a part's own parts ahead of it weighs more than most parts.
+          modulePreload: false,
+          rolldownOptions: {
+            output: {
+              // Small files compress badly: what every lesson loads comes in one, and what every exercise loads.
+              codeSplitting: { groups: chunkGroups },
+            },
+          },
+        },
+      },
+    },
     build: {
       rollupOptions: {
         // Astro marks each lesson with a directive of its own and takes it out again; the bundler's warning about it,

@@ -3,11 +3,15 @@ import { browser } from './scripts/browser.ts';
 import { basePath, OUT, ROOT } from './scripts/place.ts';
 import { freePort } from './scripts/ports.ts';
 
+// E2E_ADDRESS names a workbook that is being served already, with a slash at its end; without it the pages in OUT_DIR
+// are served on E2E_PORT, or on a free port.
+const served = process.env['E2E_ADDRESS'];
+
 // The workers read this file again: the first reading settles the browser and the port for all of them.
 process.env['CHROMIUM_PATH'] ??= await browser();
-process.env['E2E_PORT'] ??= String(await freePort(4400));
-const port = process.env['E2E_PORT'];
-const address = `http://localhost:${port}${basePath()}`;
+if (!served) process.env['E2E_PORT'] ??= String(await freePort(4400));
+const port = process.env['E2E_PORT'] ?? '';
+const address = served || `http://localhost:${port}${basePath()}`;
 
 export default defineConfig({
   testDir: `${ROOT}/tests/e2e`,
@@ -37,13 +41,17 @@ export default defineConfig({
       ],
     },
   },
-  webServer: {
-    command: 'node .config/scripts/serve.ts --no-build',
-    cwd: ROOT,
-    url: address,
-    env: { PORT: port, BASE_PATH: basePath(), OUT_DIR: OUT },
-    timeout: 20_000,
-    reuseExistingServer: false,
-    gracefulShutdown: { signal: 'SIGTERM', timeout: 2000 },
-  },
+  ...(served
+    ? {}
+    : {
+        webServer: {
+          command: 'node .config/scripts/serve.ts --no-build',
+          cwd: ROOT,
+          url: address,
+          env: { PORT: port, BASE_PATH: basePath(), OUT_DIR: OUT },
+          timeout: 20_000,
+          reuseExistingServer: false,
+          gracefulShutdown: { signal: 'SIGTERM', timeout: 2000 },
+        },
+      }),
 });

@@ -2,8 +2,9 @@
 export const THEME_KEY = 'evenfold:theme';
 
 /**
+ * Nothing in the workbook is ever sent anywhere, so a form that is checked before its widget is awake leads nowhere.
  * Runs in the head, before anything is drawn, so that a dark room never sees a white flash and lengths
  * never change their unit before the reader’s eyes. It stands in the page
  * itself because a file would come too late. Storage may be refused: then the page follows the device.
  */
-export const FIRST_PAINT = `(function(r){r.dataset.script='';try{var t=localStorage.getItem('${THEME_KEY}');if(t==='light'||t==='dark')r.dataset.theme=t;if(JSON.parse(localStorage.getItem('evenfold.preferences')||'{}').units==='inches')r.dataset.units='inches'}catch(e){}})(document.documentElement)`;
+export const FIRST_PAINT = `(function(r){r.dataset.script='';addEventListener('submit',function(e){e.preventDefault()});try{var t=localStorage.getItem('${THEME_KEY}');if(t==='light'||t==='dark')r.dataset.theme=t;if(JSON.parse(localStorage.getItem('evenfold.preferences')||'{}').units==='inches')r.dataset.units='inches'}catch(e){}})(document.documentElement)`;

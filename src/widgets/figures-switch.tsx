@@ -12,6 +12,8 @@ export interface OwnState {
   readonly mine: boolean;
   /** Their figures in short, where any were entered. */
   readonly short: string;
+  /** What has to be said of them: that they can't be made or kept. */
+  readonly say: string;
 }
 
 /** Whether anything was ever entered on this device; reading it in full is left to the part that is fetched then. */
@@ -29,7 +31,7 @@ function isAnythingKept(): boolean {
  */
 export function FiguresSwitch(props: Props): JSX.Element {
   const id = createUniqueId();
-  const [state, setState] = createSignal<OwnState>({ mine: false, short: '' });
+  const [state, setState] = createSignal<OwnState>({ mine: false, short: '', say: '' });
   const [open, setOpen] = createSignal(false);
   const [wanted, setWanted] = createSignal<boolean | null>(null);
   const [part, setPart] = createSignal<{ readonly Form: typeof OwnSwitch } | null>(null);
@@ -83,6 +85,11 @@ export function FiguresSwitch(props: Props): JSX.Element {
           }}
         </Show>
       </details>
+      <div aria-live="polite">
+        <Show when={state().say}>
+          <p class="field-problem">{state().say}</p>
+        </Show>
+      </div>
     </div>
   );
 }

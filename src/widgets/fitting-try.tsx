@@ -47,7 +47,12 @@ export function FittingTry(props: Props): JSX.Element {
       { defer: true },
     ),
   );
-  createEffect(on([width, capacity, oddMethod, stage], result.wake, { defer: true }));
+  /** Something was changed, perhaps before the script arrived. */
+  createEffect(() => {
+    const { example } = props;
+    const same = width() === example.width && capacity() === example.capacity && stage() === 'fitted';
+    if (!same || oddMethod() !== (example.oddMethod ?? 'lone-string')) result.wake();
+  });
 
   const input = (): FitInput => ({
     width: width() as number,
@@ -64,8 +69,7 @@ export function FittingTry(props: Props): JSX.Element {
             label="The bar takes"
             unit="columns"
             value={capacity()}
-            low={CAPACITIES.low}
-            high={CAPACITIES.high}
+            range={CAPACITIES}
             problem={capacityFault()}
             onValue={setCapacity}
           />
@@ -73,8 +77,7 @@ export function FittingTry(props: Props): JSX.Element {
             label="The chart is wide"
             unit="columns"
             value={width()}
-            low={WIDTHS.low}
-            high={WIDTHS.high}
+            range={WIDTHS}
             problem={widthFault()}
             onValue={setWidth}
           />

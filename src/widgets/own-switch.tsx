@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, type JSX, on, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, on, onCleanup, onMount } from 'solid-js';
 import { CAPACITIES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { HEIGHTS } from '../solver/outline.ts';
 import { planPiece } from '../solver/plan.ts';
@@ -38,9 +38,12 @@ export function OwnSwitch(props: Props): JSX.Element {
   const [choosing, setChoosing] = createSignal<Keeping>({ kept: true });
   const [draft, setDraft] = createSignal<Partial<Record<Size, number | string>>>({});
   const plan = createMemo(() => (own.entered() ? planPiece(ownPlanInput(own.figures())) : null));
-  const refused = () => {
+  const keeping = () => (own.keeping().kept ? choosing() : own.keeping());
+  const say = () => {
     const made = plan();
-    return made && !made.ok ? problemWords(made.problem) : '';
+    const refused = made && !made.ok ? problemWords(made.problem) : '';
+    const meanwhile = refused !== '' && mine() ? ` Until then the page shows ${props.name}.` : '';
+    return refused + meanwhile + (keeping().kept ? '' : ` ${storageWords(keeping())}`);
   };
 
   onMount(() => {
@@ -63,7 +66,11 @@ export function OwnSwitch(props: Props): JSX.Element {
   );
   createEffect(() => {
     const { capacity, width, height } = own.figures();
-    props.onState({ mine: mine(), short: own.entered() ? `: ${width} × ${height} on a bar of ${capacity}` : '' });
+    props.onState({
+      mine: mine(),
+      short: own.entered() ? `: ${width} × ${height} on a bar of ${capacity}` : '',
+      say: say(),
+    });
   });
   createEffect((applied: boolean) => {
     const apply = mine() && plan()?.ok === true;
@@ -83,8 +90,6 @@ export function OwnSwitch(props: Props): JSX.Element {
     // A chart drawn for another size is no longer this piece's chart.
     own.change(field === 'capacity' ? { capacity: value as number } : { [field]: value, chart: null });
   };
-  const keeping = () => (own.keeping().kept ? choosing() : own.keeping());
-
   return (
     <div class="own-figures">
       <div class="fields">
@@ -92,7 +97,7 @@ export function OwnSwitch(props: Props): JSX.Element {
           label="Your bar takes"
           unit="columns"
           value={shown('capacity')}
-          {...CAPACITIES}
+          range={CAPACITIES}
           problem={problemOf('capacity')}
           onValue={(value) => enter('capacity', value)}
         />
@@ -100,7 +105,7 @@ export function OwnSwitch(props: Props): JSX.Element {
           label="Your chart is wide"
           unit="columns"
           value={shown('width')}
-          {...WIDTHS}
+          range={WIDTHS}
           problem={problemOf('width')}
           onValue={(value) => enter('width', value)}
         />
@@ -108,7 +113,7 @@ export function OwnSwitch(props: Props): JSX.Element {
           label="Your chart is high"
           unit="rows"
           value={shown('height')}
-          {...HEIGHTS}
+          range={HEIGHTS}
           problem={problemOf('height')}
           onValue={(value) => enter('height', value)}
         />
@@ -135,17 +140,6 @@ export function OwnSwitch(props: Props): JSX.Element {
         onValue={(each) => setChoosing(savePreferences({ units: each }))}
       />
       <p class="note">These figures stay on this device.</p>
-      <div aria-live="polite">
-        <Show when={refused()}>
-          <p class="field-problem">
-            {refused()}
-            <Show when={mine()}> Until then the page shows {props.name}.</Show>
-          </p>
-        </Show>
-        <Show when={!keeping().kept}>
-          <p class="field-problem">{storageWords(keeping())}</p>
-        </Show>
-      </div>
     </div>
   );
 }

@@ -73,16 +73,16 @@ export function RowsTry(props: Props): JSX.Element {
           onInput={(event) => setKnot(Number(event.currentTarget.value))}
         />
         <div class="steps">
-          <button type="button" onClick={() => to(row() - 1)} disabled={row() === 1}>
+          <button type="button" onClick={() => to(row() - 1)} aria-disabled={row() === 1}>
             Row before
           </button>
-          <button type="button" onClick={back} disabled={row() === 1 && tied() === 0}>
+          <button type="button" onClick={back} aria-disabled={row() === 1 && tied() === 0}>
             Knot back
           </button>
-          <button type="button" onClick={next} disabled={row() === size().rows && tied() === size().knots}>
+          <button type="button" onClick={next} aria-disabled={row() === size().rows && tied() === size().knots}>
             Next knot
           </button>
-          <button type="button" onClick={() => to(row() + 1)} disabled={row() === size().rows}>
+          <button type="button" onClick={() => to(row() + 1)} aria-disabled={row() === size().rows}>
             Next row
           </button>
         </div>

@@ -1,10 +1,11 @@
 import { createUniqueId, type JSX, Show } from 'solid-js';
+import type { Range } from '../solver/problem.ts';
 
 interface Props {
   label: JSX.Element;
   value: number | string;
-  low: number;
-  high: number;
+  /** Both ends count. */
+  range: Range;
   /** What the stepper buttons add and take. */
   step?: number;
   unit?: string;
@@ -20,7 +21,7 @@ interface Props {
 export function WholeNumber(props: Props): JSX.Element {
   const id = createUniqueId();
   const numeric = () => (typeof props.value === 'number' ? props.value : Number.parseInt(props.value, 10));
-  const to = (value: number) => props.onValue(Math.min(props.high, Math.max(props.low, value)));
+  const to = (value: number) => props.onValue(Math.min(props.range.high, Math.max(props.range.low, value)));
   const typed = (text: string) => props.onValue(/^\s*\d+\s*$/.test(text) ? Number(text) : text);
   return (
     <div class="whole-number" classList={{ faulty: Boolean(props.problem) }}>
@@ -30,7 +31,7 @@ export function WholeNumber(props: Props): JSX.Element {
           type="button"
           aria-label="one less"
           aria-controls={id}
-          onClick={() => to(Number.isNaN(numeric()) ? props.low : numeric() - (props.step ?? 1))}
+          onClick={() => to(Number.isNaN(numeric()) ? props.range.low : numeric() - (props.step ?? 1))}
         >
           −
         </button>
@@ -58,7 +59,7 @@ export function WholeNumber(props: Props): JSX.Element {
           type="button"
           aria-label="one more"
           aria-controls={id}
-          onClick={() => to(Number.isNaN(numeric()) ? props.low : numeric() + (props.step ?? 1))}
+          onClick={() => to(Number.isNaN(numeric()) ? props.range.low : numeric() + (props.step ?? 1))}
         >
           +
         </button>

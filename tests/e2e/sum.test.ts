@@ -107,19 +107,24 @@ const OF_EVEN_WIDTHS: Readonly<Record<Exclude<FittingSlip, 'lone-string-forgotte
 };
 
 test.describe('a slip is named in its own words, with this learner’s figures', () => {
-  for (const [name, does] of Object.entries(OF_EVEN_WIDTHS)) {
-    const slip = name as FittingSlip;
-    test(`a learner ${does}`, async ({ page }) => {
-      const seed = seedOf((problem) => isNamed(slip, problem));
+  /** Slips that part ways at the half: one of these shows only where it is even, the others where it is odd. */
+  const halves = { even: ['borrowed-though-even'], odd: Object.keys(OF_EVEN_WIDTHS).filter((slip) => slip !== 'borrowed-though-even') } as Record<'even' | 'odd', FittingSlip[]>;
+
+  for (const [half, slips] of Object.entries(halves))
+    test(`where the half is ${half}, each slip that can be made there`, async ({ page }) => {
+      const seed = seedOf((problem) => slips.every((slip) => isNamed(slip, problem)));
       const sheet = await openExercise(page, 'sum', 'sum-whole', seed);
       const problem = await sumReadOn(sheet);
-      await checkSum(sheet, problem, slipped(slip, problem));
-      await expect(said(sheet), replay).toContainText(inWords(problem, slip));
-      for (const other of FITTING_SLIPS.filter((each) => each !== slip && isNamed(each, problem)))
-        await expect(said(sheet), `${other}; ${replay}`).not.toContainText(inWords(problem, other));
-      await expect(said(sheet)).not.toContainText('You would get this if');
+      expect(truth(problem).parity, replay).toBe(half);
+      for (const slip of slips)
+        await test.step(`a learner ${OF_EVEN_WIDTHS[slip as keyof typeof OF_EVEN_WIDTHS]}`, async () => {
+          await checkSum(sheet, problem, slipped(slip, problem));
+          await expect.soft(said(sheet), `${slip}; ${replay}`).toContainText(inWords(problem, slip));
+          for (const other of slips.filter((each) => each !== slip))
+            expect.soft(await said(sheet).innerText(), `${other} as well; ${replay}`).not.toContain(inWords(problem, other));
+          await expect.soft(said(sheet)).not.toContainText('You would get this if');
+        });
     });
-  }
 
   test('a learner forgets the lone string of an odd chart of their own', async ({ page }) => {
     await openLesson(page, 'sum');

@@ -41,7 +41,7 @@ function replaced(figures: unknown, path: readonly string[], value: unknown): un
   const [key, ...rest] = path;
   if (key === undefined) return value;
   const copy: Record<string, unknown> = Array.isArray(figures)
-    ? (([...figures] as unknown[]) as unknown as Record<string, unknown>)
+    ? ([...figures] as unknown[] as unknown as Record<string, unknown>)
     : { ...(figures as Record<string, unknown>) };
   copy[key] = replaced(copy[key], rest, value);
   return copy;
@@ -100,7 +100,15 @@ const takers: readonly Taken[] = [
     optional: ['columns', 'width', 'rows', 'height', 'knots', 'used', 'seconds'],
     paths: ['columns', 'width', 'rows', 'height', 'knots', 'used', 'seconds'],
     // Any part may be missing; lengths and times need not be whole.
-    fine: { width: [2.5, null], height: [2.5, null], used: [2.5, null], seconds: [2.5, null], columns: [null], rows: [null], knots: [null] },
+    fine: {
+      width: [2.5, null],
+      height: [2.5, null],
+      used: [2.5, null],
+      seconds: [2.5, null],
+      columns: [null],
+      rows: [null],
+      knots: [null],
+    },
   },
   {
     name: 'planRows',
@@ -108,7 +116,19 @@ const takers: readonly Taken[] = [
     figures: { fit, bundles, startSide: 'left', chart },
     needed: ['fit', 'bundles'],
     optional: ['startSide', 'chart'],
-    paths: ['fit', 'bundles', 'bundles.left', 'bundles.right', 'bundles.left.1', 'bundles.right.3', 'startSide', 'chart', 'chart.width', 'chart.height', 'chart.cells'],
+    paths: [
+      'fit',
+      'bundles',
+      'bundles.left',
+      'bundles.right',
+      'bundles.left.1',
+      'bundles.right.3',
+      'startSide',
+      'chart',
+      'chart.width',
+      'chart.height',
+      'chart.cells',
+    ],
     // No chart is no chart, however it is left out.
     fine: { chart: [null] },
   },
@@ -123,9 +143,26 @@ const takers: readonly Taken[] = [
 ];
 
 const codes: readonly solver.ProblemCode[] = [
-  'not-a-whole-number', 'not-a-number', 'out-of-range', 'unknown-choice', 'bundle-too-big', 'too-narrow', 'closing-too-big',
-  'too-short', 'never-full-width', 'no-rows', 'sides-differ-in-length', 'not-what-was-mounted', 'changes-by-more-than-one',
-  'bundles-exceed-width', 'no-strings-to-finish-with', 'chart-size-differs', 'hole', 'no-fit', 'no-chart', 'chart-mistake',
+  'not-a-whole-number',
+  'not-a-number',
+  'out-of-range',
+  'unknown-choice',
+  'bundle-too-big',
+  'too-narrow',
+  'closing-too-big',
+  'too-short',
+  'never-full-width',
+  'no-rows',
+  'sides-differ-in-length',
+  'not-what-was-mounted',
+  'changes-by-more-than-one',
+  'bundles-exceed-width',
+  'no-strings-to-finish-with',
+  'chart-size-differs',
+  'hole',
+  'no-fit',
+  'no-chart',
+  'chart-mistake',
 ];
 
 /** What is wrong with an answer to bad figures, or null: it is to be a problem, with a known code and no NaN. */
@@ -171,25 +208,25 @@ describe.each(takers)('$name', ({ call, figures, needed, optional, paths, fine }
 
   // A test of no figures at all could not fail.
   if (needed.length > 0)
-  test('misses what it needs, left out or undefined', () => {
-    const faults = needed
-      .flatMap((key) => [
-        [`without ${key}`, fault(call, without(figures, key))],
-        [`${key} undefined`, fault(call, { ...figures, [key]: undefined })],
-      ])
-      .filter(([, found]) => found !== null);
-    expect(faults).toEqual([]);
-  });
+    test('misses what it needs, left out or undefined', () => {
+      const faults = needed
+        .flatMap((key) => [
+          [`without ${key}`, fault(call, without(figures, key))],
+          [`${key} undefined`, fault(call, { ...figures, [key]: undefined })],
+        ])
+        .filter(([, found]) => found !== null);
+      expect(faults).toEqual([]);
+    });
 
   if (optional.length > 0)
-  test('does without what has a default, left out or undefined', () => {
-    for (const key of optional)
-      for (const fewer of [without(figures, key), { ...figures, [key]: undefined }]) {
-        const answer = asked(call, fewer);
-        expect(problemOf(answer), key).toBeNull();
-        expect(answer, key).toHoldNoNaN();
-      }
-  });
+    test('does without what has a default, left out or undefined', () => {
+      for (const key of optional)
+        for (const fewer of [without(figures, key), { ...figures, [key]: undefined }]) {
+          const answer = asked(call, fewer);
+          expect(problemOf(answer), key).toBeNull();
+          expect(answer, key).toHoldNoNaN();
+        }
+    });
 
   test('answers something that is no set of figures at all without a throw and without NaN, and misses what it needs', () => {
     const faults = [...bad, ['undefined', undefined] as const]
@@ -210,7 +247,10 @@ describe('figures inside a fit', () => {
   test.each(cases)('that are none are a problem for %s', (_, call, figures) => {
     const faults = insides
       .flatMap((inside) =>
-        bad.map(([name, value]) => [`${inside}, ${name}`, fault(call, replaced(figures, ['fit', ...inside.split('.')], value))]),
+        bad.map(([name, value]) => [
+          `${inside}, ${name}`,
+          fault(call, replaced(figures, ['fit', ...inside.split('.')], value)),
+        ]),
       )
       .filter(([, found]) => found !== null);
     expect(faults).toEqual([]);
@@ -219,7 +259,11 @@ describe('figures inside a fit', () => {
 
 describe('the answer to a figure out of range', () => {
   test('names both ends of the range that works', () => {
-    for (const [field, low, high] of [['width', 2, 400], ['capacity', 2, 400], ['maxBundle', 2, 40]] as const) {
+    for (const [field, low, high] of [
+      ['width', 2, 400],
+      ['capacity', 2, 400],
+      ['maxBundle', 2, 40],
+    ] as const) {
       const figures = { width: 12, capacity: 8, maxBundle: 8 };
       for (const beyond of [low - 1, high + 1])
         expect(asked(solver.fitPiece, { ...figures, [field]: beyond })).toMatchObject({

@@ -72,7 +72,10 @@ export interface Place {
 }
 
 /** Base strings to the left of the place where a knot begins and where it ends. */
-function startAndEnd({ knot, columns: [from], count, strands }: Run, leftEdge: boolean): { start: number; end: number } {
+function startAndEnd(
+  { knot, columns: [from], count, strands }: Run,
+  leftEdge: boolean,
+): { start: number; end: number } {
   const inner = leftEdge ? from : from - 1;
   const outer = leftEdge ? from - strands : from - 1 + strands;
   const leftOf = Math.min(inner, outer);
@@ -83,7 +86,10 @@ function startAndEnd({ knot, columns: [from], count, strands }: Run, leftEdge: b
 }
 
 /** Follows the place of work from row 1 on; the first place where it would have to jump stops it. */
-export function walkByHand(rows: readonly RowPlan[]): { path: Place[]; jump: { row: number; run: number; at: number; needs: number } | null } {
+export function walkByHand(rows: readonly RowPlan[]): {
+  path: Place[];
+  jump: { row: number; run: number; at: number; needs: number } | null;
+} {
   const path: Place[] = [];
   const [first] = rows;
   if (first === undefined) return { path, jump: null };

@@ -244,7 +244,10 @@ describe('where a piece cannot be made so', () => {
         const answer = fitPiece(entered);
         if (answer.ok) return;
         const { code, values } = answer.problem;
-        sentence({ code, smallestCapacity: Number(values['smallestCapacity']), greatestWidth: values['greatestWidth'] }, entered);
+        sentence(
+          { code, smallestCapacity: Number(values['smallestCapacity']), greatestWidth: values['greatestWidth'] },
+          entered,
+        );
       }),
       tries(600),
     );
@@ -286,8 +289,15 @@ describe('the capacity of a bar', () => {
         // Counted in tenths of a millimetre, where the division is exact.
         const likely = low + more;
         const high = likely + yetMore;
-        const range = capacityRange({ barWidth: bar / 10, columnPitch: { low: low / 10, likely: likely / 10, high: high / 10 } });
-        expect(range).toMatchObject({ low: Math.floor(bar / high), likely: Math.floor(bar / likely), high: Math.floor(bar / low) });
+        const range = capacityRange({
+          barWidth: bar / 10,
+          columnPitch: { low: low / 10, likely: likely / 10, high: high / 10 },
+        });
+        expect(range).toMatchObject({
+          low: Math.floor(bar / high),
+          likely: Math.floor(bar / likely),
+          high: Math.floor(bar / low),
+        });
       }),
       tries(600),
     ));

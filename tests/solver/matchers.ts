@@ -19,7 +19,8 @@ const written = (value: unknown): string => JSON.stringify(value) ?? String(valu
 
 /** The problem of a refusal, or null where the value is no refusal that a sentence could be made of. */
 export function problemOf(value: unknown): { code: string; values: Record<string, unknown> } | null {
-  if (typeof value !== 'object' || value === null || !('ok' in value) || value.ok !== false || !('problem' in value)) return null;
+  if (typeof value !== 'object' || value === null || !('ok' in value) || value.ok !== false || !('problem' in value))
+    return null;
   const { problem } = value;
   if (typeof problem !== 'object' || problem === null || !('code' in problem) || !('values' in problem)) return null;
   const { code, values } = problem;
@@ -30,7 +31,10 @@ export function problemOf(value: unknown): { code: string; values: Record<string
 expect.extend({
   toHoldNoNaN(received: unknown): Verdict {
     const places = placesOfNaN(received);
-    return { pass: places.length === 0, message: () => `NaN at ${places.join(', ') || 'no place'} in ${written(received)}` };
+    return {
+      pass: places.length === 0,
+      message: () => `NaN at ${places.join(', ') || 'no place'} in ${written(received)}`,
+    };
   },
   toBeRefusedAs(received: unknown, ...codes: string[]): Verdict {
     const problem = problemOf(received);
@@ -41,7 +45,10 @@ expect.extend({
   },
   toBeWalkable(received: readonly RowPlan[]): Verdict {
     const walk = walkLead(received);
-    return { pass: walk.ok, message: () => `the leading string ${walk.ok ? 'never jumps' : `jumps: ${written(walk)}`}` };
+    return {
+      pass: walk.ok,
+      message: () => `the leading string ${walk.ok ? 'never jumps' : `jumps: ${written(walk)}`}`,
+    };
   },
 });
 

@@ -24,7 +24,8 @@ const outlines: fc.Arbitrary<Outline> = fc
   .map(({ started: { fit }, ...rest }) => ({ fit, ...rest }));
 
 /** The options as a person would enter them: a closing bundle that is not wished for is left out. */
-const entered = ({ closingBundle, ...rest }: Outline) => (closingBundle === undefined ? rest : { ...rest, closingBundle });
+const entered = ({ closingBundle, ...rest }: Outline) =>
+  closingBundle === undefined ? rest : { ...rest, closingBundle };
 
 const opened = (mountedHere: number, row: number, step: number): number =>
   Math.max(1, mountedHere - Math.floor((row - 1) / step));
@@ -143,7 +144,9 @@ describe('an outline from steps', () => {
   test('takes in for the first time in its first closing row, where it had its full width before', () =>
     eachTied((_, { left, right, firstClosingRow, firstFullRow }) => {
       if (firstClosingRow === null || firstFullRow === null) return;
-      const grows = left.findIndex((size, i) => size > (left[i - 1] ?? size) || (right[i] ?? 0) > (right[i - 1] ?? right[i] ?? 0));
+      const grows = left.findIndex(
+        (size, i) => size > (left[i - 1] ?? size) || (right[i] ?? 0) > (right[i - 1] ?? right[i] ?? 0),
+      );
       expect(grows + 1).toBe(firstClosingRow);
     }));
 
@@ -190,7 +193,10 @@ describe('every small world', () => {
               const wanted = byFormula(outline);
               const rule = closingTooBig(outline) ? 'the closing is too big' : brokenRule(fit, wanted);
               counted[sizes.ok ? 'tied' : 'refused']++;
-              if (sizes.ok !== (rule === null) || (sizes.ok && String([sizes.left, sizes.right]) !== String([wanted.left, wanted.right])))
+              if (
+                sizes.ok !== (rule === null) ||
+                (sizes.ok && String([sizes.left, sizes.right]) !== String([wanted.left, wanted.right]))
+              )
                 mismatch ??= `${JSON.stringify(outline)}: ${rule ?? 'legal'}, ${JSON.stringify(sizes)}`;
             }
     expect(mismatch).toBeNull();

@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import {
   type Bundles,
   type Chart,
-  finishSteps,
   type Fit,
+  finishSteps,
   type Knot,
   mirrorPiece,
   type Piece,
@@ -26,7 +26,9 @@ function rowsOf(piece: Piece): readonly RowPlan[] {
   return rows;
 }
 
-const eachRow = (sentence: (row: RowPlan, above: RowPlan | undefined, piece: Piece & { readonly chart: Chart }) => void): void =>
+const eachRow = (
+  sentence: (row: RowPlan, above: RowPlan | undefined, piece: Piece & { readonly chart: Chart }) => void,
+): void =>
   fc.assert(
     fc.property(chartedPieces, (piece) => {
       const rows = rowsOf(piece);
@@ -142,7 +144,8 @@ describe('every plan', () => {
   test('changes the far bundle without a move', () => {
     let changes = 0;
     eachRow((row, above) => {
-      if (above === undefined || firstEdge(row) !== firstEdge(above, row) || lastEdge(row) === lastEdge(above, row)) return;
+      if (above === undefined || firstEdge(row) !== firstEdge(above, row) || lastEdge(row) === lastEdge(above, row))
+        return;
       changes++;
       expect(row.startMove).toBe('none');
     });
@@ -152,7 +155,8 @@ describe('every plan', () => {
   test('ties each knot in the colour of its cell, and a bundle in the colour of its innermost column', () =>
     eachRow((row, _, { chart }) => {
       for (const run of row.runs)
-        for (const column of columnsOf(run)) expect(run.colour).toBe(chart.cells[(row.row - 1) * chart.width + column - 1]);
+        for (const column of columnsOf(run))
+          expect(run.colour).toBe(chart.cells[(row.row - 1) * chart.width + column - 1]);
     }));
 
   test('takes neighbouring knots of one kind and one colour together', () =>
@@ -170,12 +174,16 @@ describe('every plan', () => {
         const here = rowsOf(piece);
         const there = rowsOf({ ...piece, startSide: other(piece.startSide) });
         const cells = (row: RowPlan): Map<number, unknown> =>
-          new Map(row.runs.flatMap((run) => columnsOf(run).map((column) => [column, [run.strands, run.colour]] as const)));
+          new Map(
+            row.runs.flatMap((run) => columnsOf(run).map((column) => [column, [run.strands, run.colour]] as const)),
+          );
         for (const [i, row] of here.entries()) {
           const turned = there[i];
           if (turned === undefined) throw new Error(`row ${i + 1} is missing`);
           expect(rightward(turned)).toBe(!rightward(row));
-          expect(new Map([...cells(turned)].sort(([a], [b]) => a - b))).toEqual(new Map([...cells(row)].sort(([a], [b]) => a - b)));
+          expect(new Map([...cells(turned)].sort(([a], [b]) => a - b))).toEqual(
+            new Map([...cells(row)].sort(([a], [b]) => a - b)),
+          );
         }
       }),
       tries(100),
@@ -214,10 +222,16 @@ describe('the leading string', () => {
       const byHand = planByHand(fit, bundles, startSide);
       const { path, jump } = walkByHand(byHand);
       if (jump !== null) throw new Error(`the hand's own plan jumps ${JSON.stringify(jump)}: ${where()}`);
-      if (walk.path.length !== path.length) throw new Error(`${walk.path.length} runs walked, not ${path.length}: ${where()}`);
+      if (walk.path.length !== path.length)
+        throw new Error(`${walk.path.length} runs walked, not ${path.length}: ${where()}`);
       for (const [i, place] of path.entries()) {
         const walked = walk.path[i];
-        if (walked?.row !== place.row || walked.run !== place.run || walked.at !== place.at || walked.ends !== place.ends)
+        if (
+          walked?.row !== place.row ||
+          walked.run !== place.run ||
+          walked.at !== place.at ||
+          walked.ends !== place.ends
+        )
           throw new Error(`walked ${JSON.stringify(walked)}, not ${JSON.stringify(place)}: ${where()}`);
       }
       for (const { startMove, direction } of rows) met.add(`${startMove} ${direction}`);
@@ -241,7 +255,10 @@ describe('the leading string', () => {
         const swapped = whichRun % (row?.runs.length ?? 1);
         const wrong = rows.map((each) =>
           each === row
-            ? { ...each, runs: each.runs.map((run, i) => (i === swapped ? { ...run, knot: wrongHand[run.knot] } : run)) }
+            ? {
+                ...each,
+                runs: each.runs.map((run, i) => (i === swapped ? { ...run, knot: wrongHand[run.knot] } : run)),
+              }
             : each,
         );
         const { jump } = walkByHand(wrong);
@@ -341,7 +358,11 @@ describe('the leading string', () => {
 });
 
 const fitFor = (width: number, onBar: number, left: number, right: number): Fit =>
-  fitOf({ onBar, left, right }, { width, capacity: onBar, maxBundle: 40, oddMethod: 'lone-string', startSide: 'left' }, width % 2 === 0 ? null : 'lone-string');
+  fitOf(
+    { onBar, left, right },
+    { width, capacity: onBar, maxBundle: 40, oddMethod: 'lone-string', startSide: 'left' },
+    width % 2 === 0 ? null : 'lone-string',
+  );
 
 /** All sequences of `length` whole numbers from `low` to `high`. */
 function sequences(length: number, low: number, high: number): number[][] {
@@ -379,9 +400,13 @@ describe('bundles that break a rule', () => {
   });
   test('are refused where they leave no two single strings to finish with', () => {
     const thick = fitFor(12, 2, 6, 4);
-    expect(planRows({ fit: thick, bundles: { left: [6, 6], right: [4, 5] } })).toBeRefusedAs('no-strings-to-finish-with');
+    expect(planRows({ fit: thick, bundles: { left: [6, 6], right: [4, 5] } })).toBeRefusedAs(
+      'no-strings-to-finish-with',
+    );
     const narrow = fitFor(3, 3, 0, 0);
-    expect(planRows({ fit: narrow, bundles: { left: [1, 2], right: [1, 1] } })).toBeRefusedAs('no-strings-to-finish-with');
+    expect(planRows({ fit: narrow, bundles: { left: [1, 2], right: [1, 1] } })).toBeRefusedAs(
+      'no-strings-to-finish-with',
+    );
     expect(rowsOf({ fit: narrow, bundles: { left: [1, 2, 1], right: [1, 1, 1] }, startSide: 'left' })).toBeWalkable();
   });
   test('are refused where an edge has no string or part of one', () => {
@@ -390,19 +415,38 @@ describe('bundles that break a rule', () => {
   });
   test('are refused where the chart has another size', () => {
     const chart = (width: number, height: number): Chart => ({
-      width, height, palette: [{ name: 'tar', colour: '#222222' }], cells: new Uint8Array(width * height),
+      width,
+      height,
+      palette: [{ name: 'tar', colour: '#222222' }],
+      cells: new Uint8Array(width * height),
     });
     const bundles: Bundles = { left: [2, 1, 2], right: [2, 1, 2] };
-    for (const [width, height] of [[11, 3], [13, 3], [12, 2], [12, 4], [3, 12]] as const)
+    for (const [width, height] of [
+      [11, 3],
+      [13, 3],
+      [12, 2],
+      [12, 4],
+      [3, 12],
+    ] as const)
       expect(planRows({ fit, bundles, chart: chart(width, height) })).toBeRefusedAs('chart-size-differs');
-    expect(planRows({ fit, bundles, chart: { ...chart(12, 3), cells: new Uint8Array(35) } })).toHaveProperty('ok', false);
+    expect(planRows({ fit, bundles, chart: { ...chart(12, 3), cells: new Uint8Array(35) } })).toHaveProperty(
+      'ok',
+      false,
+    );
     expect(planRows({ fit, bundles, chart: chart(12, 3) })).toHaveLength(3);
   });
 
   test('are refused in every small world, and all others are planned, walk, and can be finished', () => {
     const worlds = [
-      fitFor(2, 2, 0, 0), fitFor(3, 3, 0, 0), fitFor(4, 2, 2, 0), fitFor(4, 4, 0, 0),
-      fitFor(5, 3, 2, 0), fitFor(5, 5, 0, 0), fitFor(6, 2, 2, 2), fitFor(6, 4, 2, 0), fitFor(7, 3, 2, 2),
+      fitFor(2, 2, 0, 0),
+      fitFor(3, 3, 0, 0),
+      fitFor(4, 2, 2, 0),
+      fitFor(4, 4, 0, 0),
+      fitFor(5, 3, 2, 0),
+      fitFor(5, 5, 0, 0),
+      fitFor(6, 2, 2, 2),
+      fitFor(6, 4, 2, 0),
+      fitFor(7, 3, 2, 2),
     ].flatMap((fit) => [fit, mirroredFit(fit)]);
     const counted = { planned: 0, refused: 0 };
     let mismatch: string | null = null;
@@ -459,7 +503,11 @@ describe('mirroring a whole piece', () => {
         const rowsOfCells = ({ width, height, cells }: Chart): number[][] =>
           Array.from({ length: height }, (_, row) => [...cells.subarray(row * width, (row + 1) * width)]);
         if (chart === undefined) throw new Error('the chart is lost');
-        expect(chart).toMatchObject({ width: piece.chart.width, height: piece.chart.height, palette: piece.chart.palette });
+        expect(chart).toMatchObject({
+          width: piece.chart.width,
+          height: piece.chart.height,
+          palette: piece.chart.palette,
+        });
         expect(rowsOfCells(chart)).toEqual(rowsOfCells(piece.chart).map((row) => row.reverse()));
       }),
       tries(),
@@ -483,7 +531,9 @@ describe('mirroring a whole piece', () => {
         const there = walkLead(rowsOf(mirrorPiece(piece)));
         if (!here.ok || !there.ok) throw new Error('a plan does not walk');
         const { width } = piece.fit;
-        expect(there.path).toEqual(here.path.map((place) => ({ ...place, at: width - place.at, ends: width - place.ends })));
+        expect(there.path).toEqual(
+          here.path.map((place) => ({ ...place, at: width - place.at, ends: width - place.ends })),
+        );
       }),
       tries(),
     ));
@@ -491,7 +541,10 @@ describe('mirroring a whole piece', () => {
 
 describe('finishing', () => {
   const eachFinish = (
-    sentence: (finish: ReturnType<typeof finishSteps> & { ok: true }, piece: { fit: Fit; bundles: Bundles; startSide: SideName }) => void,
+    sentence: (
+      finish: ReturnType<typeof finishSteps> & { ok: true },
+      piece: { fit: Fit; bundles: Bundles; startSide: SideName },
+    ) => void,
   ): void =>
     fc.assert(
       fc.property(outlines, (piece) => {
@@ -523,7 +576,11 @@ describe('finishing', () => {
       if (perSide === 0) return;
       const [left, right] = gathered;
       expect(left).toMatchObject({ side: 'left', bundle: bundles.left.at(-1), from: (bundles.left.at(-1) ?? 0) + 1 });
-      expect(right).toMatchObject({ side: 'right', bundle: bundles.right.at(-1), from: fit.width - (bundles.right.at(-1) ?? 0) });
+      expect(right).toMatchObject({
+        side: 'right',
+        bundle: bundles.right.at(-1),
+        from: fit.width - (bundles.right.at(-1) ?? 0),
+      });
       expect(Number(left?.['becomes']) + middle + Number(right?.['becomes'])).toBe(fit.width);
       expect(Number(right?.['to']) - Number(left?.['to']) - 1).toBe(middle);
     }));

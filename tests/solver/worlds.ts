@@ -22,7 +22,10 @@ export const otherMethod = (method: OddMethod): OddMethod => (method === 'lone-s
 export const strandLimit = (maxBundle: number): number => maxBundle - (maxBundle % 2);
 
 /** The way an odd string is dealt with once the figures are known; null where no string is odd. */
-export function methodUsed({ width, capacity }: { width: number; capacity: number }, asked: OddMethod): OddMethod | null {
+export function methodUsed(
+  { width, capacity }: { width: number; capacity: number },
+  asked: OddMethod,
+): OddMethod | null {
   if (width % 2 === 0) return null;
   return width <= capacity ? 'lone-string' : asked;
 }
@@ -185,7 +188,12 @@ export function outlineFrom(fit: Fit, wishes: readonly Wish[]): Bundles {
   for (let i = 0; rowsBelow > 0; i++) {
     rowsBelow--;
     const wish = wishes[i] ?? { left: -1, right: -1 };
-    const tried: Wish[] = [wish, { left: wish.left, right: -1 }, { left: -1, right: wish.right }, { left: -1, right: -1 }];
+    const tried: Wish[] = [
+      wish,
+      { left: wish.left, right: -1 },
+      { left: -1, right: wish.right },
+      { left: -1, right: -1 },
+    ];
     for (const step of tried) {
       const l = Math.max(1, left + step.left);
       const r = Math.max(1, right + step.right);
@@ -216,7 +224,8 @@ export function brokenRule(fit: Fit, { left, right }: Bundles): string | null {
   }
   const l = left.at(-1) ?? Number.NaN;
   const r = right.at(-1) ?? Number.NaN;
-  if (fit.width < 4 ? l !== 1 || r !== 1 : l + r > fit.width - 2) return 'no two single strings are left to finish with';
+  if (fit.width < 4 ? l !== 1 || r !== 1 : l + r > fit.width - 2)
+    return 'no two single strings are left to finish with';
   return null;
 }
 
@@ -305,7 +314,10 @@ export const chartedPieces: fc.Arbitrary<Piece & { readonly chart: Chart }> = fc
   .tuple(
     outlines,
     fc.integer({ min: 1, max: 4 }),
-    fc.array(fc.record({ length: fc.integer({ min: 1, max: 9 }), colour: fc.nat({ max: 3 }) }), { minLength: 1, maxLength: 12 }),
+    fc.array(fc.record({ length: fc.integer({ min: 1, max: 9 }), colour: fc.nat({ max: 3 }) }), {
+      minLength: 1,
+      maxLength: 12,
+    }),
   )
   .map(([{ fit, bundles, startSide }, colours, stretches]) => {
     const height = bundles.left.length;

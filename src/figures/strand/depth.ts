@@ -30,9 +30,9 @@ const near = 0.16;
 /** A cord's own bend is one stroke of the pen this far along it, in times that reach. */
 const ownBend = 1.3;
 /** Air is left from where a cord's middle is this near to the outline of the one beneath, in d. */
-const airReach = 0.22;
+const airReach = 0.08;
 /** Nearer than this along one cord, in d, two parts of it belong to one turn: no air between them. */
-const ownLoop = 3;
+const ownLoop = 4.2;
 
 /**
  * What has to be drawn again over cords that are all drawn once: every stretch that lies over something, the

@@ -62,8 +62,13 @@ type Pen = (id: string, from: number, to: number, airy?: Stretch['airy']) => str
 function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
   const thick = radius * 2;
   const line = curvesThrough(path);
-  const shade = curvesThrough(offset(path, 0.17 * thick, 0.17 * thick));
-  const light = curvesThrough(offset(path, -0.17 * thick, -0.15 * thick));
+  const side = (x: number, y: number): ((from: number, to: number, over: boolean) => string) => {
+    const points = offset(path, x * thick, y * thick);
+    const curve = curvesThrough(points);
+    return (from, to, over) => (over ? lengthened(points.slice(from, to + 2), curve(from, to)) : curve(from, to));
+  };
+  const shade = side(0.17, 0.17);
+  const light = side(-0.17, -0.15);
   const marks = twist && role !== 'bar' ? twistMarks(path, radius) : [];
   const stroke = (d: string, paint: string, width: number): string =>
     `<path d="${d}" stroke="${paint}" stroke-width="${figure(width)}"/>`;
@@ -89,8 +94,8 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
       over
         ? stroke(lengthened(path.slice(from, to + 2), d), body, thick - 2 * outline)
         : again(body, thick - 2 * outline),
-      `<path d="${shade(from, to)}" stroke="${paints.shade}" stroke-opacity=".16" stroke-width="${figure(thick * 0.36)}"/>`,
-      `<path d="${light(from, to)}" stroke="${paints.light}" stroke-opacity=".38" stroke-width="${figure(thick * 0.2)}"/>`,
+      `<path d="${shade(from, to, over)}" stroke="${paints.shade}" stroke-opacity=".16" stroke-width="${figure(thick * 0.36)}"/>`,
+      `<path d="${light(from, to, over)}" stroke="${paints.light}" stroke-opacity=".38" stroke-width="${figure(thick * 0.2)}"/>`,
       cuts && stroke(cuts, paints.line, outline),
       ticks && `<path d="${ticks}" stroke="${paints.line}" stroke-opacity=".5" stroke-width=".06"/>`,
     ]

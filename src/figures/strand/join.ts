@@ -31,10 +31,10 @@ function joiningKeys(end: FreeEnd): Key[] {
     [-edge, -4, -0.6],
     [-5, -3.8, -0.9],
     ...slanting(-1.15),
-    [3.4, 1, -1.1],
-    [3.8, 1, -1.1],
-    [4.2, 1, -1.1],
-    [4.2 + end.length, 1, -1.1],
+    [3, 0.9, -1.15],
+    [3.1, 0.9, -1.15],
+    [3.2, 0.9, -1.15],
+    [3.2 + end.length, 0.9, -1.15],
   ];
   return twiceKeys(end, onwards(end.again), fresh).map((one) => ({ ...one, lines: [...one.lines, old] }));
 }

@@ -64,7 +64,7 @@ interface Runs {
   readonly after: Path;
 }
 
-type Names = readonly [Stop | undefined, Stop, Stop, Stop];
+type Names = readonly [Stop | undefined, Stop, Stop, Stop | undefined];
 
 /**
  * One half: the cord at the left over the core and under the one at the right; that one behind the core and up
@@ -97,7 +97,8 @@ function halfKeys(y: number, over: Runs, under: Runs, far: number, names: Names,
 }
 
 const once: Names = ['at-rest', 'laid-over', 'passed-behind', 'brought-through'];
-const again: Names = [undefined, 'laid-over-again', 'passed-behind-again', 'brought-through-again'];
+const again: Names = [undefined, 'laid-over-again', 'passed-behind-again', undefined];
+const alone: Names = ['at-rest', 'laid-over', 'passed-behind', undefined];
 const outAt = 2.2;
 
 /** First half alone; both cords leave the picture at their new sides. */
@@ -108,7 +109,7 @@ function firstHalf({ length }: FreeEnd): Key[] {
     [over.before, overFromLeft(0), over.after].flat(),
     [under.before, downOver(0, closed), behindCore(0), upThrough(0), under.after].flat(),
   ];
-  return [...halfKeys(0, over, under, length * 1.3, once), keys(done)];
+  return [...halfKeys(0, over, under, length * 1.3, alone), keys(done, 'brought-through')];
 }
 
 /** From the first half round to the second, which lies `lower` down: the left cord is now at the right. */
@@ -154,7 +155,10 @@ function twoHalves({ length }: FreeEnd, square: boolean): Key[] {
     [...underBefore, ...underDone],
   ];
   const asLeftAndRight = (key: Key): Key => (square ? key : { ...key, lines: [...key.lines].reverse() });
-  return [...halfKeys(0, left, right, far, once), ...[...later, keys(done)].map(asLeftAndRight)];
+  return [
+    ...halfKeys(0, left, right, far, once),
+    ...[...later, keys(done, 'brought-through-again')].map(asLeftAndRight),
+  ];
 }
 
 const roundCore =

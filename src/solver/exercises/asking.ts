@@ -1,15 +1,10 @@
 import type { Asking, KindName } from './contract.ts';
-import { fade as fadeMark } from './mark/fade.ts';
+import { making } from './making.ts';
 import { judge as judgeMark } from './mark/judge.ts';
-import { make as makeMark } from './mark/make.ts';
 import { solve as solveMark } from './mark/solve.ts';
-import { fade as fadeNumber } from './number/fade.ts';
 import { judge as judgeNumber } from './number/judge.ts';
-import { make as makeNumber } from './number/make.ts';
 import { solve as solveNumber } from './number/solve.ts';
-import { fade as fadeSum } from './sum/fade.ts';
 import { judge as judgeSum } from './sum/judge.ts';
-import { make as makeSum } from './sum/make.ts';
 import { solve as solveSum } from './sum/solve.ts';
 
 /**
@@ -17,7 +12,7 @@ import { solve as solveSum } from './sum/solve.ts';
  * a page fetches those (`helping.ts`) when the first wrong answer or the first hint asks for them.
  */
 export const asking: { readonly [K in KindName]: Asking<K> } = {
-  sum: { make: makeSum, solve: solveSum, judge: judgeSum, fade: fadeSum },
-  number: { make: makeNumber, solve: solveNumber, judge: judgeNumber, fade: fadeNumber },
-  mark: { make: makeMark, solve: solveMark, judge: judgeMark, fade: fadeMark },
+  sum: { ...making.sum, solve: solveSum, judge: judgeSum },
+  number: { ...making.number, solve: solveNumber, judge: judgeNumber },
+  mark: { ...making.mark, solve: solveMark, judge: judgeMark },
 };

@@ -1,12 +1,14 @@
-import { createMemo, createSignal, createUniqueId, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { createSignal, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import type { FieldOf, JudgedOf, JudgeOptions, KindName, Level, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
+import type { QuestionWords } from '../../words/exercises/question.ts';
 import { outcomeWords } from '../../words/exercises/verdict-words.ts';
-import { type Keeping, storageWords } from '../../words/storage-words.ts';
+import type { Keeping } from '../../words/storage-words.ts';
+import { createStorageWords } from '../storage-say.ts';
 import type { Explained, HelpBoard, HelpFor } from './help.ts';
-import { Question, Working } from './question.tsx';
+import { Question, Working, type WorkingLine } from './question.tsx';
 import type { Entered, KindView } from './view.ts';
 
 export interface ExerciseProps<K extends KindName> {
@@ -14,8 +16,23 @@ export interface ExerciseProps<K extends KindName> {
   id: string;
   level: Level;
   options: OptionsOf<K>;
-  /** Figures the page was built with. */
+  /** Figures the page was built with: their seed, the problem, its question, and what a half-worked form gives. */
   seed: string;
+  problem: ProblemOf<K>;
+  question: QuestionWords;
+  given: Entered;
+  /** The working of these figures without the step that gives the answer, for a half-worked form. */
+  lines: readonly WorkingLine[];
+}
+
+/** What is asked at the moment. */
+interface Asked<K extends KindName> {
+  readonly problem: ProblemOf<K>;
+  readonly question: QuestionWords;
+  readonly given: Entered;
+  readonly seed: string;
+  /** The learner's own figures, where the problem is made of them. */
+  readonly own: object | null;
 }
 
 /** The learner's own figures, as far as an exercise takes them. */
@@ -32,89 +49,115 @@ const ownOptions = (own: PlanInput): object => ({
 });
 
 /** The frame that every kind of exercise stands in: question, entry, check, hints, worked solution, another like it. */
-export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { view: KindView<K> }): JSX.Element {
-  const { view, id } = props;
+export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<K>; view: KindView<K> }): JSX.Element {
+  const { asked: props, view } = frame;
+  const { id } = props;
   const { Entry } = view;
-  const said = createUniqueId();
-  const [seed, setSeed] = createSignal(props.seed);
-  const [own, setOwn] = createSignal<PlanInput | null>(null);
+  let say: HTMLDivElement | undefined;
+  const built: Asked<K> = { problem: props.problem, question: props.question, given: props.given, seed: props.seed, own: null };
+  const [asked, setAsked] = createSignal(built);
   const [entered, setEntered] = createSignal<Entered>({});
   const [judged, setJudged] = createSignal<JudgedOf<K> | null>(null);
   const [solved, setSolved] = createSignal(false);
   const [keeping, setKeeping] = createSignal<Keeping>({ kept: true });
   const [help, setHelp] = createSignal<HelpBoard | null>(null);
+  /** The working up to the figure asked for, where nothing of the answer itself can be given. */
+  const [lines, setLines] = createSignal<readonly WorkingLine[]>(props.lines);
+  const sayNotKept = createStorageWords(keeping);
 
-  const made = createMemo((): { problem: ProblemOf<K>; own: boolean } => {
-    const mine = own();
-    if (mine) {
-      const tried = view.asking.make(seed(), props.level, { ...props.options, ...ownOptions(mine) } as OptionsOf<K>);
-      if (!('ok' in tried)) return { problem: tried, own: true };
-    }
-    const drawn = view.asking.make(seed(), props.level, props.options);
-    if ('ok' in drawn) throw new Error(`Exercise ${id}: its options can't be made into a problem.`);
-    return { problem: drawn, own: false };
-  });
-  const problem = () => made().problem;
-  /** Answers are kept by figures: own ones have no seed. */
-  const keptAs = () => (made().own ? `own ${JSON.stringify(ownOptions(own() as PlanInput))}` : seed());
-  const given = createMemo(
-    (): Entered => (props.level === 'half-worked' ? ({ ...view.asking.fade(problem()).given } as Entered) : {}),
-  );
+  const problem = () => asked().problem;
+  const given = () => asked().given;
   const whole = (): Entered => ({ ...entered(), ...given() });
+  /** Answers are kept by figures: own ones have no seed. */
+  const keptAs = () => (asked().own ? `own ${JSON.stringify(asked().own)}` : asked().seed);
 
-  /** Brings back what was entered for these figures, and judges it again if it had been checked. */
+  /** Asks with these figures. Those the page was built with are there; for others the maker is fetched. */
+  async function ask(seed: string, reading: PlanInput | null): Promise<void> {
+    const own = reading && ownOptions(reading);
+    const missed = props.level === 'half-worked' ? loadAnswer('missed', view.kind).value.entered['field'] : undefined;
+    if (!own && seed === built.seed && typeof missed !== 'string') {
+      setAsked(built);
+      return;
+    }
+    const { sheetFor } = await import('./sheets.ts');
+    const sheet = sheetFor(view.kind, props.level, props.options);
+    const made = (own && sheet.make(seed, own)) ?? null;
+    const next = made ?? (seed === built.seed ? built.problem : sheet.make(seed));
+    if (next === null) throw new Error(`Exercise ${id}: its options can't be made into a problem.`);
+    setAsked({
+      problem: next,
+      question: sheet.question(next),
+      given: sheet.given(next, missed as FieldOf<K> | undefined),
+      seed,
+      own: made && own,
+    });
+  }
+
+  /** Brings back what was entered and shown for these figures, and judges it again if it had been checked. */
   const bringBack = () => {
     const { value, keeping: kept } = loadAnswer(id, keptAs());
     setEntered(value.entered);
     setSolved(value.solved);
     setKeeping(kept);
     setHelp(null);
-    setJudged(() => (value.checked ? view.asking.judge(problem(), view.answer(whole())) : null));
-    if (value.checked && judged()?.outcome === 'not-right') void explain();
+    setLines(props.lines);
+    setJudged(() => (value.checked ? view.judge(problem(), view.answer(whole())) : null));
+    const wrong = value.checked && judged()?.outcome === 'not-right';
+    const otherFigures = props.lines.length > 0 && problem() !== built.problem;
+    if (!wrong && value.hints === 0 && !value.solutionSeen && !otherFigures) return;
+    void withHelp((asked, { explain, hint, solution, partOf }) => {
+      let shown: HelpBoard = wrong ? explain(asked, view.answer(whole()), judged()?.first ?? null) : {};
+      for (let given = 0; given < value.hints; given += 1) shown = hint(asked, shown, judged()?.first ?? null);
+      setHelp(value.solutionSeen ? { ...shown, solution: solution(asked) } : shown);
+      if (otherFigures) setLines(partOf(asked));
+    });
   };
 
+  let awake = false;
   onMount(() => {
+    // What was typed before the script arrived counts.
+    const typed = Object.entries(entered());
+    awake = true;
     const wanted = new URLSearchParams(location.search).get(id);
-    if (wanted) setSeed(wanted);
-    const follow = () => {
+    const follow = async () => {
       const before = keptAs();
-      setOwn(wanted ? null : ownReading());
+      await ask(wanted ?? built.seed, wanted ? null : ownReading());
       if (keptAs() !== before) bringBack();
     };
-    setOwn(wanted ? null : ownReading());
-    bringBack();
-    onCleanup(subscribeReading(follow));
+    void follow().then(() => {
+      bringBack();
+      for (const [field, entry] of typed) enter(field, entry);
+    });
+    onCleanup(subscribeReading(() => void follow()));
   });
 
   const keep = (change: Parameters<typeof saveAnswer>[2]) => setKeeping(saveAnswer(id, keptAs(), change));
 
-  /** Help is fetched when it is first asked for. */
-  const board = async (): Promise<HelpFor<K>> => {
+  /** Help is fetched when it is first asked for; what comes too late, for figures that are gone, is not shown. */
+  async function withHelp(use: (asked: ProblemOf<K>, help: HelpFor<K>) => void): Promise<void> {
+    const before = problem();
     const { helpFor } = await import('./help.ts');
-    return helpFor(view.kind);
-  };
-  async function explain(): Promise<void> {
-    const asked = problem();
-    const { explain: explained } = await board();
-    if (asked === problem()) setHelp((before) => ({ ...before, ...explained(asked, view.answer(whole()), judged()?.first ?? null) }));
+    if (before === problem()) use(before, helpFor(view.kind));
   }
-  async function hint(): Promise<void> {
-    const asked = problem();
-    const { hint: next } = await board();
-    if (asked !== problem()) return;
-    setHelp((before) => next(asked, before, judged()?.first ?? null));
-    keep({ hints: Math.min(3, (loadAnswer(id, keptAs()).value.hints ?? 0) + 1) });
-  }
-  async function solution(): Promise<void> {
-    const asked = problem();
-    const { solution: worked } = await board();
-    if (asked !== problem()) return;
-    setHelp((before) => ({ ...before, solution: worked(asked) }));
-    keep({ solutionSeen: true });
-  }
+  const explain = (options?: JudgeOptions<FieldOf<K>>) =>
+    withHelp((asked, help) => {
+      const explained = help.explain(asked, view.answer(whole()), judged()?.first ?? null, options);
+      setHelp((before) => ({ ...before, ...explained }));
+    });
+  const hint = () =>
+    withHelp((asked, help) => {
+      setHelp((before) => help.hint(asked, before, judged()?.first ?? null));
+      keep({ hints: Math.min(3, loadAnswer(id, keptAs()).value.hints + 1) });
+    });
+  const solution = () =>
+    withHelp((asked, help) => {
+      setHelp((before) => ({ ...before, solution: help.solution(asked) }));
+      keep({ solutionSeen: true });
+    });
 
   const enter = (field: string, entry: Entry) => {
     setEntered({ ...entered(), [field]: entry });
+    if (!awake) return;
     keep({ entered: { [field]: entry }, checked: false });
     // A verdict on what no longer stands there would mislead.
     const before = judged();
@@ -122,28 +165,29 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
       const { [field as keyof typeof before.fields]: _, ...others } = before.fields;
       setJudged(() => ({ ...before, fields: others }) as JudgedOf<K>);
     }
-    if (help()?.slips) setHelp({ ...help(), slips: undefined });
+    if (help()?.slips) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };
 
   const check = (options?: JudgeOptions<FieldOf<K>>) => {
-    const verdict = view.asking.judge(problem(), view.answer(whole()), options);
+    const verdict = view.judge(problem(), view.answer(whole()), options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
     const done = !options && verdict.outcome === 'right';
     keep({ checked: !options, ...(done ? { solved: true } : {}) });
     if (done) setSolved(true);
-    if (verdict.outcome === 'not-right') void explain();
-    else if (help()) setHelp({ ...help(), slips: undefined });
+    if (verdict.outcome === 'not-right') {
+      if (!options && verdict.first !== null) saveAnswer('missed', view.kind, { entered: { field: verdict.first } });
+      void explain(options);
+    } else if (help()) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };
 
   const another = () => {
-    const next = /^\d+$/.test(seed()) ? String(Number(seed()) + 1) : '1';
+    const { seed } = asked();
+    const next = /^\d+$/.test(seed) ? String(Number(seed) + 1) : '1';
     const address = new URL(location.href);
     address.searchParams.set(id, next);
     history.replaceState(history.state, '', address);
-    setOwn(null);
-    setSeed(next);
-    bringBack();
+    void ask(next, null).then(bringBack);
   };
 
   return (
@@ -155,7 +199,10 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
         check();
       }}
     >
-      <Question problem={problem()} />
+      <Question words={asked().question} />
+      <Show when={lines().length > 0}>
+        <Working steps={lines()} />
+      </Show>
       <Entry
         id={id}
         problem={problem()}
@@ -169,7 +216,13 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
         <button type="submit" data-kind="must-do">
           Check
         </button>
-        <button type="button" onClick={() => void hint()} disabled={help()?.hintsDone}>
+        <button
+          type="button"
+          onClick={() => {
+            if (!help()?.hintsDone) void hint();
+          }}
+          aria-disabled={help()?.hintsDone ?? false}
+        >
           Hint
         </button>
         <button type="button" onClick={() => void solution()}>
@@ -179,7 +232,7 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
           Another like it
         </button>
       </div>
-      <div class="exercise-say" id={said} role="status" aria-live="polite">
+      <div class="exercise-say" ref={say} tabindex="-1" role="status" aria-live="polite">
         <Show when={judged()}>
           {(verdict) => <p data-outcome={verdict().outcome}>{outcomeWords(problem(), verdict())}</p>}
         </Show>
@@ -204,7 +257,7 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
           {(worked) => (
             <div class="worked">
               <p>{worked().says}</p>
-              <Question problem={worked().problem} />
+              <Question words={worked().question} />
               <Working steps={worked().steps} />
             </div>
           )}
@@ -217,11 +270,16 @@ export function ExerciseFrame<K extends KindName>(props: ExerciseProps<K> & { vi
             </div>
           )}
         </Show>
-        <Show when={!keeping().kept}>
-          <p class="field-problem">{storageWords(keeping())}</p>
+        <Show when={sayNotKept()}>
+          <p class="field-problem">{sayNotKept()}</p>
         </Show>
       </div>
-      <Show when={help()?.followUp}>{(asked) => <FollowUp view={view} id={`${id}-case`} asked={asked()} onSettled={(found) => setHelp({ ...help(), ...found })} />}</Show>
+      <Show when={help()?.followUp}>{(open) => <FollowUp view={view} id={`${id}-case`} asked={open()} onSettled={(found) => {
+              // The case goes, and the focus with it: it moves to what is said of it.
+              if (!found.followUp) say?.focus();
+              setHelp({ ...help(), ...found });
+            }}
+          />}</Show>
     </form>
   );
 }
@@ -238,7 +296,7 @@ function FollowUp<K extends KindName>(props: {
   const problem = () => props.asked.problem as ProblemOf<K>;
   const [unreadable, setUnreadable] = createSignal<JudgedOf<K> | null>(null);
   const settle = () => {
-    const verdict = props.view.asking.judge(problem(), props.view.answer(entered()));
+    const verdict = props.view.judge(problem(), props.view.answer(entered()));
     if (verdict.outcome === 'unreadable') {
       setUnreadable(() => verdict);
       return;
@@ -251,7 +309,7 @@ function FollowUp<K extends KindName>(props: {
   return (
     <fieldset class="follow-up">
       <legend>One more case tells which it was</legend>
-      <Question problem={problem()} />
+      <Question words={props.asked.question} />
       <Entry
         id={props.id}
         problem={problem()}

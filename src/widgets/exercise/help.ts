@@ -1,7 +1,8 @@
-import type { AnswerOf, ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import type { AnswerOf, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { diagnose, followUp, helping, settle } from '../../solver/exercises/helping.ts';
 import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
+import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
 import { hintWords, WORKED_CASE } from '../../words/exercises/hint-words.ts';
 import { stepSum, stepWords } from '../../words/exercises/step-words.ts';
 import { explanationWords, FOLLOW_UP, noSlipWords, type SlipWords } from '../../words/slips/index.ts';
@@ -9,6 +10,7 @@ import type { WorkingLine } from './question.tsx';
 
 export interface FollowUpCase {
   readonly problem: ProblemOf<KindName>;
+  readonly question: QuestionWords;
   /** What the answer to it shows: the slip it was, or a further case. */
   readonly settle: (answer: AnswerOf<KindName>) => Explained;
 }
@@ -23,7 +25,7 @@ export interface Explained {
 export interface HelpBoard extends Explained {
   readonly hints?: readonly string[] | undefined;
   readonly worked?:
-    | { readonly says: string; readonly problem: ExerciseProblem; readonly steps: readonly WorkingLine[] }
+    | { readonly says: string; readonly question: QuestionWords; readonly steps: readonly WorkingLine[] }
     | undefined;
   readonly solution?: readonly WorkingLine[] | undefined;
   /** Nothing further to say. */
@@ -31,9 +33,16 @@ export interface HelpBoard extends Explained {
 }
 
 export interface HelpFor<K extends KindName> {
-  explain(problem: ProblemOf<K>, answer: AnswerOf<K>, first: FieldOf<K> | null): Explained;
+  explain(
+    problem: ProblemOf<K>,
+    answer: AnswerOf<K>,
+    first: FieldOf<K> | null,
+    options?: JudgeOptions<FieldOf<K>>,
+  ): Explained;
   hint(problem: ProblemOf<K>, before: HelpBoard | null, field: FieldOf<K> | null): HelpBoard;
   solution(problem: ProblemOf<K>): readonly WorkingLine[];
+  /** The working without the steps that give a figure asked for. */
+  partOf(problem: ProblemOf<K>): readonly WorkingLine[];
 }
 
 /** Hints, worked solutions, slips and follow-up cases of one kind, in words. A page loads this on first use. */
@@ -51,6 +60,7 @@ export function helpFor<K extends KindName>(kind: K): HelpFor<K> {
       ...told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false),
       followUp: {
         problem: asked,
+        question: questionWords(asked),
         settle: (next) => {
           const left = settle(kind, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };
@@ -65,8 +75,8 @@ export function helpFor<K extends KindName>(kind: K): HelpFor<K> {
     steps.map((step) => ({ sum: stepSum(kind, step), text: stepWords(kind, step) }));
 
   return {
-    explain(problem, answer, first) {
-      const { explanations, needsFollowUp } = diagnose(kind, problem, answer);
+    explain(problem, answer, first, options) {
+      const { explanations, needsFollowUp } = diagnose(kind, problem, answer, options);
       if (explanations.length === 0) return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
       return explanations.length === 1 && !needsFollowUp
         ? told('', problem, answer, explanations, true)
@@ -80,10 +90,11 @@ export function helpFor<K extends KindName>(kind: K): HelpFor<K> {
       if (before?.worked || !worked) return { ...before, hintsDone: true };
       return {
         ...before,
-        worked: { says: WORKED_CASE, problem: worked.problem, steps: lines(worked.steps) },
+        worked: { says: WORKED_CASE, question: questionWords(worked.problem), steps: lines(worked.steps) },
         hintsDone: true,
       };
     },
     solution: (problem) => lines(helping[kind].solution(problem)),
+    partOf: (problem) => lines(helping[kind].solution(problem).filter(({ gives }) => gives === null)),
   };
 }

@@ -1,9 +1,6 @@
-import { createSignal, For, Index, type JSX, Show } from 'solid-js';
-import { fade } from '../../solver/exercises/mark/fade.ts';
+import { createSignal, For, type JSX, Show } from 'solid-js';
 import { judge } from '../../solver/exercises/mark/judge.ts';
-import { make } from '../../solver/exercises/mark/make.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
-import { solve } from '../../solver/exercises/mark/solve.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
@@ -55,22 +52,22 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
               {(row) => (
                 <tr>
                   <th scope="row">{row}</th>
-                  <Index each={columns()}>
+                  <For each={columns()}>
                     {(column) => (
-                      <td role="gridcell" aria-selected={marked(row, column())}>
+                      <td role="gridcell" aria-selected={marked(row, column)}>
                         <button
                           type="button"
-                          data-cell={`${row}-${column()}`}
-                          data-state={state(row, column())}
-                          aria-pressed={marked(row, column())}
-                          aria-label={`row ${row}, column ${column()}${state(row, column()) === 'extra' ? ', marked by mistake' : ''}`}
-                          tabindex={place()[0] === row && place()[1] === column() ? 0 : -1}
-                          onFocus={() => setAt([row, column()])}
-                          onClick={() => toggle(row, column())}
+                          data-cell={`${row}-${column}`}
+                          data-state={state(row, column)}
+                          aria-pressed={marked(row, column)}
+                          aria-label={`row ${row}, column ${column}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
+                          tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
+                          onFocus={() => setAt([row, column])}
+                          onClick={() => toggle(row, column)}
                         />
                       </td>
                     )}
-                  </Index>
+                  </For>
                 </tr>
               )}
             </For>
@@ -98,9 +95,9 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 
 const view: KindView<'mark'> = {
   kind: 'mark',
-  asking: { make, solve, judge, fade },
+  judge,
   answer: (entered) => ({ cells: cellsOf(entered) }),
   Entry: MarkEntry,
 };
 
-export const MarkExercise = (props: ExerciseProps<'mark'>): JSX.Element => <ExerciseFrame {...props} view={view} />;
+export const MarkExercise = (props: ExerciseProps<'mark'>): JSX.Element => <ExerciseFrame asked={props} view={view} />;

@@ -24,6 +24,10 @@ export function NumberEntry(props: Props): JSX.Element {
         {props.unit ? `, in ${props.unit}` : ''}
       </label>
       <input
+        ref={(input) => {
+          // What was typed before the script arrived counts.
+          if (!props.given && input.value !== '' && input.value !== props.value) props.onEnter(input.value);
+        }}
         id={props.id}
         data-needs-script
         type="text"

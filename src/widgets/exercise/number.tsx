@@ -1,8 +1,5 @@
 import type { JSX } from 'solid-js';
-import { fade } from '../../solver/exercises/number/fade.ts';
 import { judge } from '../../solver/exercises/number/judge.ts';
-import { make } from '../../solver/exercises/number/make.ts';
-import { solve } from '../../solver/exercises/number/solve.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { fieldLabel, fieldUnit } from '../../words/exercises/labels.ts';
 import type { Value } from '../../words/numbers.ts';
@@ -35,9 +32,9 @@ function FigureEntry(props: EntryProps<'number'>): JSX.Element {
 
 const view: KindView<'number'> = {
   kind: 'number',
-  asking: { make, solve, judge, fade },
+  judge,
   answer: (entered) => entered as ReturnType<KindView<'number'>['answer']>,
   Entry: FigureEntry,
 };
 
-export const NumberExercise = (props: ExerciseProps<'number'>): JSX.Element => <ExerciseFrame {...props} view={view} />;
+export const NumberExercise = (props: ExerciseProps<'number'>): JSX.Element => <ExerciseFrame asked={props} view={view} />;

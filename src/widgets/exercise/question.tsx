@@ -1,15 +1,13 @@
 import { For, type JSX, Show } from 'solid-js';
-import type { ExerciseProblem } from '../../solver/exercises/contract.ts';
-import { questionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question.ts';
 
 /** What is known, and what is asked. */
-export function Question(props: { problem: ExerciseProblem }): JSX.Element {
-  const words = () => questionWords(props.problem);
+export function Question(props: { words: QuestionWords }): JSX.Element {
   return (
     <div class="question">
-      <p>{words().given}</p>
+      <p>{props.words.given}</p>
       <p>
-        <strong>{words().ask}</strong>
+        <strong>{props.words.ask}</strong>
       </p>
     </div>
   );

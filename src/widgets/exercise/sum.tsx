@@ -1,8 +1,5 @@
 import { For, type JSX, Show } from 'solid-js';
-import { fade } from '../../solver/exercises/sum/fade.ts';
 import { judge } from '../../solver/exercises/sum/judge.ts';
-import { make } from '../../solver/exercises/sum/make.ts';
-import { solve } from '../../solver/exercises/sum/solve.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
@@ -22,19 +19,17 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
             const judged = result();
             return judged ? verdictWords(props.problem, field, judged, props.entered[field] as Value) : '';
           };
-          const common = () => ({
-            id: `${props.id}-${field}`,
-            label: label(),
-            verdict: result()?.verdict,
-            say: said(),
-            given: props.given[field] !== undefined,
-          });
+          const isGiven = () => props.given[field] !== undefined;
           return (
             <Show
               when={field === 'parity'}
               fallback={
                 <NumberEntry
-                  {...common()}
+                  id={`${props.id}-${field}`}
+                  label={label()}
+                  verdict={result()?.verdict}
+                  say={said()}
+                  given={isGiven()}
                   value={String(props.given[field] ?? props.entered[field] ?? '')}
                   onEnter={(text) => props.onEnter(field, text)}
                   onCheck={() => props.onCheckField(field)}
@@ -47,10 +42,13 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
                   {(word) => (
                     <label>
                       <input
+                        ref={(input) => {
+                          if (input.checked && !isGiven()) props.onEnter(field, word);
+                        }}
                         type="radio"
                         name={`${props.id}-${field}`}
                         value={word}
-                        disabled={props.given[field] !== undefined}
+                        disabled={isGiven()}
                         checked={(props.given[field] ?? props.entered[field]) === word}
                         onChange={() => props.onEnter(field, word)}
                       />
@@ -59,7 +57,7 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
                   )}
                 </For>
                 <p class="entry-say" id={`${props.id}-${field}-say`} aria-live="polite">
-                  {common().say}
+                  {said()}
                 </p>
               </fieldset>
             </Show>
@@ -72,9 +70,9 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
 
 const view: KindView<'sum'> = {
   kind: 'sum',
-  asking: { make, solve, judge, fade },
+  judge,
   answer: (entered) => entered as ReturnType<KindView<'sum'>['answer']>,
   Entry: SumEntry,
 };
 
-export const SumExercise = (props: ExerciseProps<'sum'>): JSX.Element => <ExerciseFrame {...props} view={view} />;
+export const SumExercise = (props: ExerciseProps<'sum'>): JSX.Element => <ExerciseFrame asked={props} view={view} />;

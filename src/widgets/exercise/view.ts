@@ -21,7 +21,7 @@ export interface EntryProps<K extends KindName> {
 /** What an exercise's frame needs to know of its kind. A new kind is one more of these. */
 export interface KindView<K extends KindName> {
   readonly kind: K;
-  readonly asking: Asking<K>;
+  readonly judge: Asking<K>['judge'];
   /** From what is kept to what the solver reads. */
   readonly answer: (entered: Entered) => AnswerOf<K>;
   readonly Entry: Component<EntryProps<K>>;

@@ -133,7 +133,7 @@ export function ChartForm(props: Props): JSX.Element {
             label="Wide"
             unit="columns"
             value={width() ?? own.figures().width}
-            {...WIDTHS}
+            range={WIDTHS}
             problem={width() === null ? undefined : own.problemOf({ width: width() as number })}
             onValue={(value) => size('width', value)}
           />
@@ -141,7 +141,7 @@ export function ChartForm(props: Props): JSX.Element {
             label="High"
             unit="rows"
             value={height() ?? own.figures().height}
-            {...HEIGHTS}
+            range={HEIGHTS}
             problem={height() === null ? undefined : own.problemOf({ height: height() as number })}
             onValue={(value) => size('height', value)}
           />

@@ -119,7 +119,7 @@ export function RingForm(props: { own: Own }): JSX.Element {
           label="The bar takes"
           unit="columns"
           value={capacity() ?? own.figures().capacity}
-          {...CAPACITIES}
+          range={CAPACITIES}
           problem={capacity() === null ? undefined : own.problemOf({ capacity: capacity() as number })}
           onValue={(value) => {
             setCapacity(value);
@@ -130,7 +130,7 @@ export function RingForm(props: { own: Own }): JSX.Element {
           label="A side bundle may have"
           unit="strands"
           value={most() ?? own.figures().maxBundle}
-          {...MAX_BUNDLES}
+          range={MAX_BUNDLES}
           problem={most() === null ? undefined : own.problemOf({ maxBundle: most() as number })}
           onValue={(value) => {
             setMost(value);

@@ -73,8 +73,7 @@ export function WaysForm(props: { own: Own; fit: Fit | null }): JSX.Element {
             label="Bundles in the last row"
             unit="strings"
             value={draft()['closingBundle'] ?? own.figures().closingBundle ?? 2}
-            low={1}
-            high={props.fit ? largestClosing(props.fit) : 8}
+            range={{ low: 1, high: props.fit ? largestClosing(props.fit) : 8 }}
             problem={problem('closingBundle')}
             onValue={(value) => enter('closingBundle', value)}
           />
@@ -83,7 +82,7 @@ export function WaysForm(props: { own: Own; fit: Fit | null }): JSX.Element {
           label="One string out every"
           unit="rows"
           value={draft()['openingStep'] ?? own.figures().openingStep}
-          {...ROW_STEPS}
+          range={ROW_STEPS}
           problem={problem('openingStep')}
           onValue={(value) => enter('openingStep', value)}
         />
@@ -91,7 +90,7 @@ export function WaysForm(props: { own: Own; fit: Fit | null }): JSX.Element {
           label="One string in every"
           unit="rows"
           value={draft()['closingStep'] ?? own.figures().closingStep}
-          {...ROW_STEPS}
+          range={ROW_STEPS}
           problem={problem('closingStep')}
           onValue={(value) => enter('closingStep', value)}
         />

@@ -19,7 +19,7 @@ export function lengthOf(path: Path): number {
   return sum;
 }
 
-/** The shortest way between two straight pieces in space (Ericson, Real-Time Collision Detection, 5.1.9). */
+/** The shortest way between two straight pieces in space. */
 function pieceGap(p1: Point, q1: Point, p2: Point, q2: Point): number {
   const ux = q1[0] - p1[0];
   const uy = q1[1] - p1[1];

@@ -8,6 +8,9 @@ import {
   strandModel,
 } from '../../../src/figures/strand/index.ts';
 
+/** Milliseconds that a machine with much else to do may take for one test. */
+const busy = 30_000;
+
 /** What one cord meets, in order along it: `+bar` over the bar, `-bar` under it. */
 const meets = ({ crossings }: StrandModel, strand: string): string =>
   crossings
@@ -28,7 +31,7 @@ const round = (model: StrandModel, strand: string): string =>
     .filter((word) => /^[ou]/.test(word))
     .join(' ');
 
-describe("a lark's head", () => {
+describe("a lark's head", { timeout: busy }, () => {
   it('is under the loop, over the bar, under the bar, over both ends, under the bar, over the bar, under the loop', () => {
     for (const moment of ['brought-through', 'drawn-up'] as const)
       expect(meets(strandModel('larks-head', { moment }), 'fold')).toBe('-own +bar -bar +own +own -bar +bar -own');
@@ -48,7 +51,7 @@ describe("a lark's head", () => {
   });
 });
 
-describe('a lone string', () => {
+describe('a lone string', { timeout: busy }, () => {
   it('makes two turns round the bar, each over its own earlier stroke', () => {
     for (const moment of ['brought-through-again', 'drawn-up'] as const)
       expect(passes(strandModel('lone-string', { moment }), 'lone', ['bar'])).toBe('o1 u1 s o2 u2 s');
@@ -62,7 +65,7 @@ describe('a lone string', () => {
   });
 });
 
-describe('a square knot', () => {
+describe('a square knot', { timeout: busy }, () => {
   const sizes = [1, 2, 4, 8];
   const tied: ['brought-through-again' | 'drawn-up', string][] = [
     ['brought-through-again', 'loose'],
@@ -155,7 +158,7 @@ describe('a square knot', () => {
   });
 });
 
-describe('a gathering knot', () => {
+describe('a gathering knot', { timeout: busy }, () => {
   it('is an ordinary knot tied round the bundle with a single string', () => {
     for (const knot of ['gathering-left', 'gathering-right'] as const)
       for (const strands of [1, 2, 4, 6, 8]) {
@@ -174,7 +177,7 @@ describe('a gathering knot', () => {
   });
 });
 
-describe('the moves without a knot', () => {
+describe('the moves without a knot', { timeout: busy }, () => {
   it('carry the leading string behind both edge strings, from one side to the other', () => {
     const model = strandModel('carry-behind');
     expect(passes(model, 'leading')).toBe('u1');
@@ -198,7 +201,7 @@ describe('the moves without a knot', () => {
   });
 });
 
-describe('the end of a row', () => {
+describe('the end of a row', { timeout: busy }, () => {
   it('has an ordinary knot beside the edge, then the turning knot round the whole bundle', () => {
     for (const strands of [2, 3, 5, 8]) {
       const model = strandModel('row-end-right', { strands });
@@ -224,7 +227,7 @@ describe('the end of a row', () => {
   });
 });
 
-describe('strings along the back', () => {
+describe('strings along the back', { timeout: busy }, () => {
   it('pass behind every base they do not tie', () => {
     expect(meets(strandModel('float'), 'resting')).toBe('-base -base -base -base -base');
   });

@@ -10,6 +10,9 @@ import {
 } from '../../../src/figures/strand/index.ts';
 import { bundleSizes, fitPiece, planRows, walkLead } from '../../../src/solver/index.ts';
 
+/** Milliseconds that a machine with much else to do may take for one test. */
+const busy = 30_000;
+
 const names = Object.keys(knots) as KnotName[];
 const pairs: [KnotName, KnotName][] = [
   ['forward', 'backward'],
@@ -23,7 +26,7 @@ function sides(model: StrandModel, id = 'leading'): [string, string] {
   return [path[0], path.at(-1)].map((p) => ((p?.[0] ?? 0) < 0 ? 'left' : 'right')) as [string, string];
 }
 
-describe('where the leading string starts and ends', () => {
+describe('where the leading string starts and ends', { timeout: busy }, () => {
   const craft: [KnotName, string, string][] = [
     ['forward', 'left', 'right'],
     ['backward', 'right', 'left'],
@@ -47,7 +50,7 @@ describe('where the leading string starts and ends', () => {
   });
 });
 
-describe('a whole piece', () => {
+describe('a whole piece', { timeout: busy }, () => {
   it('is walked by the leading string as its knots are drawn: every run ends on the side where its figure ends', () => {
     const met = new Set<string>();
     for (const [width, capacity] of [
@@ -74,7 +77,7 @@ describe('a whole piece', () => {
   });
 });
 
-describe('mirror images', () => {
+describe('mirror images', { timeout: busy }, () => {
   for (const [one, other] of pairs)
     it(`a ${other} knot is a ${one} knot in the mirror, string by string`, () => {
       for (const moment of [0, 0.33, 0.7, 1])

@@ -10,7 +10,7 @@ const tied = (Object.keys(knots) as KnotName[]).filter((knot) => !('mirrorOf' in
 const sizesOf = (knot: KnotName): number[] =>
   ({
     'forward-half-hitch': [1, 8],
-    'forward-backward': [1, 5],
+    'forward-backward': [1, 3],
     'square-first-half': [1, 4],
     'let-out': [2, 6],
     'take-in': [2, 6],
@@ -25,7 +25,10 @@ function expectClear(seen: Watched): void {
     expect(longest / (seen.shortest[id] ?? 0)).toBeLessThan(1.01);
 }
 
-describe('tying, watched so often that nothing moves more than 0.2 d between two looks', () => {
+/** Milliseconds that a machine with much else to do may take for one test. */
+const busy = 60_000;
+
+describe('tying, watched so often that nothing moves more than 0.2 d between two looks', { timeout: busy }, () => {
   for (const knot of tied)
     for (const strands of sizesOf(knot))
       it(`no cord comes nearer than 0.8 d to another or changes length by 1 %: ${knot} round ${strands}`, () => {
@@ -34,7 +37,7 @@ describe('tying, watched so often that nothing moves more than 0.2 d between two
 
   it('the mirror image is clear in its own right', () => {
     expectClear(watch('backward-half-hitch', { strands: 3 }));
-    expectClear(watch('forward', { handedness: 'left' }));
+    expectClear(watch('forward-half-hitch', { handedness: 'left' }));
   });
 
   it('the watch sees a cord that goes through another', () => {
@@ -96,7 +99,7 @@ describe('the spreading of lines round a bundle', () => {
   });
 });
 
-describe('moments', () => {
+describe('moments', { timeout: busy }, () => {
   it('run from rest to drawn up in the order of the tying', () => {
     for (const knot of tied) {
       const { stops } = strandModel(knot);
@@ -162,7 +165,7 @@ function leaving({ strands, frame }: ReturnType<typeof strandModel>): Point[] {
   });
 }
 
-describe('every string', () => {
+describe('every string', { timeout: busy }, () => {
   it('is one unbroken line: no step longer than 1 d where it bends', () => {
     for (const knot of tied)
       for (const moment of [0, 0.3, 0.6, 1])

@@ -11,6 +11,9 @@ import {
   strandModel,
 } from '../../../src/figures/strand/index.ts';
 
+/** Milliseconds that a machine with much else to do may take for one test. */
+const busy = 30_000;
+
 /** craft.md, section 5: passes in order along the leading string, and their order down the base from the ring. */
 const craft: {
   knot: KnotName;
@@ -65,7 +68,7 @@ function flipped(model: StrandModel, which: number): StrandModel {
   };
 }
 
-describe('passes of the leading string', () => {
+describe('passes of the leading string', { timeout: busy }, () => {
   for (const row of craft)
     for (const knot of [row.knot, mirrorOf[row.knot] as KnotName])
       for (const strands of sizes)
@@ -112,7 +115,7 @@ describe('passes of the leading string', () => {
   });
 });
 
-describe('crossings', () => {
+describe('crossings', { timeout: busy }, () => {
   it('are over where the cord is nearer to the viewer and under where it is not, in every figure at every stop', () => {
     for (const knot of Object.keys(knots) as KnotName[])
       for (const { name } of strandModel(knot, { moment: 0 }).stops) {

@@ -1,0 +1,14 @@
+import type { Asking, KindName } from './contract.ts';
+import { fade as fadeMark } from './mark/fade.ts';
+import { make as makeMark } from './mark/make.ts';
+import { fade as fadeNumber } from './number/fade.ts';
+import { make as makeNumber } from './number/make.ts';
+import { fade as fadeSum } from './sum/fade.ts';
+import { make as makeSum } from './sum/make.ts';
+
+/** All that a page needs to make a problem with other figures than it was built with. */
+export const making: { readonly [K in KindName]: Pick<Asking<K>, 'make' | 'fade'> } = {
+  sum: { make: makeSum, fade: fadeSum },
+  number: { make: makeNumber, fade: fadeNumber },
+  mark: { make: makeMark, fade: fadeMark },
+};
