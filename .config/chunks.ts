@@ -7,9 +7,13 @@ const EXERCISES = /src\/widgets\/(storage-say|exercise\/(frame|question|number-e
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|seed|\w+\/(make|fade))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
 
+/** What names the slip behind a wrong answer. */
+const SLIPS = /src\/solver\/missteps\/(fitting|rows|thread|slips|diagnose|ids)\.|src\/solver\/exercises\/\w+\/missteps\.|src\/words\/slips\//;
+
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 1 },
+  { name: 'slips', test: SLIPS, priority: 1 },
 ];

@@ -2,9 +2,9 @@ import { uniformInt } from 'pure-rand/distribution/uniformInt';
 import { xoroshiro128plus } from 'pure-rand/generator/xoroshiro128plus';
 
 /**
- * One seed for a whole run, so that a failure can be had again: new in each run, or the
- * whole number in the environment variable SEED. fast-check prints it with a failing case;
- * plain loops print it through `replay`.
+ * The seed of a test file's run, so that a failure can be had again: new in each run, or the
+ * whole number in the environment variable SEED. fast-check prints it with a failing case, plain
+ * loops print it through `replay`.
  */
 function chooseSeed(): number {
   const wanted = process.env['SEED'];

@@ -1,6 +1,6 @@
 import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { HEIGHTS, ROW_STEPS } from '../solver/outline.ts';
-import type { OddMethod, SideName } from '../solver/piece.ts';
+import type { Fit, OddMethod, SideName } from '../solver/piece.ts';
 import { choiceProblem, measureProblem, type Problem, type Range, wholeNumberProblem } from '../solver/problem.ts';
 import { BAR_WIDTHS } from '../solver/thread/capacity.ts';
 import {
@@ -52,6 +52,8 @@ export interface OwnFigures {
   /** null: each side closes to what was mounted. */
   readonly closingBundle: number | null;
   readonly chart: OwnChart | null;
+  /** Another split than the answer, by its name (`splitName`); null for the answer. */
+  readonly split: string | null;
   readonly ring: OwnRing;
   readonly cord: OwnCord;
 }
@@ -76,6 +78,7 @@ export const STARTING_FIGURES: OwnFigures = {
   closingStep: 1,
   closingBundle: null,
   chart: null,
+  split: null,
   ring: { barWidth: null, barThickness: 2 },
   cord: { diameter: 1.2, kind: 'soft', workingLength: 2000, measured: null },
 };
@@ -118,6 +121,13 @@ const chartProblem: Check = (field, value) => {
   return good ? null : { code: 'no-chart', field, values: {} };
 };
 
+/** Strings on the bar and strands of both sides, and how an odd string is placed. */
+const SPLIT = /^\d{1,3} \d{1,3} \d{1,3} [a-z-]{1,20}$/;
+
+/** The name by which a split is kept. */
+export const splitName = ({ onBar, left, right, oddMethod }: Fit): string =>
+  `${onBar} ${left.strands} ${right.strands} ${oddMethod ?? 'even'}`;
+
 const swatchProblem: Check = (field, value) =>
   isRaw(value) ? measuredProblem(value) : { code: 'not-a-number', field, values: {} };
 
@@ -133,6 +143,9 @@ const FIGURES: Checks<Exclude<keyof OwnFigures, 'version' | 'ring' | 'cord'>> = 
   closingStep: whole(ROW_STEPS),
   closingBundle: orNull(whole({ low: 1, high: WIDTHS.high })),
   chart: orNull(chartProblem),
+  split: orNull((field, value) =>
+    typeof value === 'string' && SPLIT.test(value) ? null : { code: 'no-fit', field, values: {} },
+  ),
 };
 const RING: Checks<keyof OwnRing> = { barWidth: orNull(measure(BAR_WIDTHS)), barThickness: measure(BAR_THICKNESSES) };
 const CORD: Checks<keyof OwnCord> = {

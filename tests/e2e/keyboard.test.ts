@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { exercises } from '../../src/solver/index.ts';
-import { awake, expectBeside, figureField, openLesson, press, problemOn, said } from './learner.ts';
+import { exercises, type KindName } from '../../src/solver/index.ts';
+import { awake, figureField, openLesson, press, problemOn, said } from './learner.ts';
 
 /** Where the focus is, and what is wrong with how it shows; empty where a person can see it. */
 async function focusFaults(page: Page): Promise<string[]> {
@@ -34,89 +34,116 @@ async function tabTo(page: Page, target: Locator): Promise<void> {
   throw new Error('Sixty presses of the Tab key did not lead there.');
 }
 
-test('a lesson is worked from the first link to the next lesson with the keyboard alone', async ({ page }) => {
+/** Where the Tab key has led: the exercise, and what kind of thing has the focus. */
+const stop = (page: Page) =>
+  page.evaluate(() => {
+    const at = document.activeElement;
+    const sheet = at?.closest<HTMLElement>('.exercise');
+    return {
+      exercise: sheet?.id ?? null,
+      kind: (sheet?.dataset['kind'] ?? null) as KindName | null,
+      type: at instanceof HTMLInputElement ? at.type : (at?.localName ?? ''),
+      onward: at instanceof HTMLAnchorElement && at.rel === 'next',
+    };
+  });
+
+/** Marks cells from the first one of the chart on: arrows go, the space bar marks. */
+async function markByKeys(page: Page, sheet: Locator): Promise<void> {
+  let [row, column] = [0, 1];
+  for (const [wantedRow, wantedColumn] of exercises.mark.solve(await problemOn(sheet, 'mark')).cells) {
+    if (row === 0) row = Number(/row (\d+)/.exec((await sheet.locator(':focus').getAttribute('aria-label')) ?? '')?.[1]);
+    for (; row < wantedRow; row += 1) await page.keyboard.press('ArrowDown');
+    for (; column < wantedColumn; column += 1) await page.keyboard.press('ArrowRight');
+    for (; column > wantedColumn; column -= 1) await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('Space');
+  }
+  await page.keyboard.press('Tab');
+  await expect(sheet.getByRole('button', { name: 'Check', exact: true })).toBeFocused();
+  await page.keyboard.press('Space');
+}
+
+/** Types the right figure and checks it with Enter; the focus stays in its field. */
+async function figureByKeys(page: Page, sheet: Locator): Promise<void> {
+  const field = sheet.getByRole('textbox');
+  await expect(field).toBeFocused();
+  await page.keyboard.type(String(exercises.number.solve(await problemOn(sheet, 'number')).figure));
+  await page.keyboard.press('Enter');
+  await expect(field).toHaveAccessibleDescription('This is right.');
+  await expect(field).toBeFocused();
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+}
+
+/** Fills in a whole sum, going from figure to figure with the Tab key; even or odd is chosen with the space bar or an arrow. */
+async function sumByKeys(page: Page, sheet: Locator): Promise<void> {
+  const problem = await problemOn(sheet, 'sum');
+  const answer = exercises.sum.solve(problem);
+  for (const field of problem.fields) {
+    if (field === 'parity') {
+      await page.keyboard.press('Space');
+      if (answer.parity === 'odd') await page.keyboard.press('ArrowRight');
+    } else await page.keyboard.type(String(answer[field]));
+    await page.keyboard.press('Tab');
+  }
+  await expect(sheet.getByRole('button', { name: 'Check', exact: true })).toBeFocused();
+  await page.keyboard.press('Enter');
+}
+
+const byKeys = { mark: markByKeys, number: figureByKeys, sum: sumByKeys };
+
+test('a lesson is worked from its first link to the next lesson with the keyboard alone', async ({ page }) => {
   test.setTimeout(60_000);
   await openLesson(page, 'firstRow');
+  const asked = await page.getByRole('heading', { name: 'Exercise' }).count();
   await page.keyboard.press('Tab');
   await expect(page.getByRole('link', { name: 'Skip to the page' })).toBeFocused();
   await page.keyboard.press('Enter');
-
-  // A plate, large and back again.
-  const larger = page.getByRole('button', { name: 'Larger' }).first();
-  await tabTo(page, larger);
+  const done = new Set<string>();
+  for (let stops = 0; stops < 150; stops += 1) {
+    await page.keyboard.press('Tab');
+    expect(await focusFaults(page)).toEqual([]);
+    const { exercise, kind, type, onward } = await stop(page);
+    if (onward) break;
+    if (type === 'checkbox') {
+      await page.keyboard.press('Space');
+      await expect(page.locator(':focus')).toBeChecked();
+    } else if (type === 'range') {
+      const before = await page.locator(':focus').inputValue();
+      await page.keyboard.press(before === '1' ? 'ArrowRight' : 'ArrowLeft');
+      await expect(page.locator(':focus')).not.toHaveValue(before);
+    } else if (exercise && kind && !done.has(exercise)) {
+      const sheet = page.locator(`#${exercise}`);
+      await awake(sheet);
+      await byKeys[kind](page, sheet);
+      await expect(said(sheet), exercise).toContainText('That is right.');
+      await expect(sheet.locator(':focus'), exercise).toHaveCount(1);
+      done.add(exercise);
+    }
+  }
+  expect(done.size).toBe(asked);
   await page.keyboard.press('Enter');
-  await expect(page.getByRole('dialog')).toBeVisible();
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Widening');
+});
+
+test('a sum is worked with the keyboard alone', async ({ page }) => {
+  await openLesson(page, 'sum');
+  const sheet = page.locator('#sum-whole');
+  await figureField(sheet, 'Places used on the bar').focus();
+  await awake(sheet);
+  await expect(figureField(sheet, 'Places used on the bar')).toBeFocused();
+  await sumByKeys(page, sheet);
+  await expect(said(sheet)).toHaveText('That is right.');
+});
+
+test('a plate is seen large and put back with keys, and the focus comes back to its button', async ({ page }) => {
+  await openLesson(page, 'sum');
+  const larger = page.getByRole('button', { name: 'Larger' }).first();
+  await larger.focus();
+  await page.keyboard.press('Enter');
+  await expect(page.getByRole('dialog').getByRole('img').first()).toBeVisible();
   await page.keyboard.press('Escape');
   await expect(page.getByRole('dialog')).toBeHidden();
   await expect(larger).toBeFocused();
-
-  // Marking: arrows and the space bar.
-  const marking = page.locator('#which-place');
-  const chart = marking.getByRole('grid');
-  await tabTo(page, chart.getByRole('button').first());
-  await awake(marking);
-  const cells = exercises.mark.solve(await problemOn(marking, 'mark')).cells;
-  let at = 1;
-  for (const [row, column] of cells) {
-    for (; at < column; at += 1) await page.keyboard.press('ArrowRight');
-    await page.keyboard.press('Space');
-    await expect(chart.getByRole('button', { name: `row ${row}, column ${column}`, exact: true })).toBeFocused();
-  }
-  await tabTo(page, marking.getByRole('button', { name: 'Check', exact: true }));
-  await page.keyboard.press('Space');
-  await expect(said(marking)).toHaveText('That is right.');
-  await expect(marking.getByRole('button', { name: 'Check', exact: true })).toBeFocused();
-
-  // A figure: typed, checked with Enter, and the focus stays in its field.
-  const first = page.locator('#knots-first');
-  const knots = figureField(first, 'Knots in this row');
-  await tabTo(page, knots);
-  await awake(first);
-  await expect(knots).toBeFocused();
-  await page.keyboard.type(String(exercises.number.solve(await problemOn(first, 'number')).figure));
-  await page.keyboard.press('Enter');
-  await expectBeside(first, 'Knots in this row', 'This is right.');
-  await expect(knots).toBeFocused();
-
-  // A wrong one, a hint, another try.
-  const second = page.locator('#corner-first');
-  const corners = figureField(second, 'Corner cells');
-  await tabTo(page, corners);
-  await awake(second);
-  await page.keyboard.type('999');
-  await page.keyboard.press('Enter');
-  await expect(said(second)).toContainText('“Corner cells” first');
-  await expect(corners).toBeFocused();
-  await tabTo(page, second.getByRole('button', { name: 'Hint', exact: true }));
-  await page.keyboard.press('Enter');
-  await expect(second.locator('.hint')).toHaveCount(1);
-  await expect(second.getByRole('button', { name: 'Hint', exact: true })).toBeFocused();
-  await page.keyboard.press('Shift+Tab');
-  await page.keyboard.press('Shift+Tab');
-  await expect(corners).toBeFocused();
-  await page.keyboard.press('ControlOrMeta+A');
-  await page.keyboard.type(String(exercises.number.solve(await problemOn(second, 'number')).figure));
-  await page.keyboard.press('Enter');
-  await expect(said(second)).toContainText('That is right.');
-
-  // The walk: a slider by arrows, a button by the space bar.
-  const walk = page.locator('#try-first-row');
-  await tabTo(page, walk.getByRole('slider', { name: 'Row', exact: true }));
-  await awake(walk);
-  await page.keyboard.press('ArrowRight');
-  await expect(walk).toContainText('Row 2, right to left');
-  await tabTo(page, walk.getByRole('button', { name: 'Knot back' }));
-  await page.keyboard.press('Space');
-  await expect(walk.getByRole('button', { name: 'Knot back' })).toBeFocused();
-
-  // The checklist, and on to the next lesson.
-  const tick = page.getByRole('checkbox').first();
-  await tabTo(page, tick);
-  await page.keyboard.press('Space');
-  await expect(tick).toBeChecked();
-  await tabTo(page, page.getByRole('link', { name: 'Next' }));
-  await page.keyboard.press('Enter');
-  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Widening');
 });
 
 test('on the page of one’s own piece every control is reached and the focus can be seen', async ({ page }) => {

@@ -59,7 +59,7 @@ export async function openExercise(page: Page, lesson: LessonName, id: string, s
 /** Something to try out, in view and awake. */
 export async function tryIt(page: Page, id: string): Promise<Locator> {
   const sheet = page.locator(`#${id}`);
-  await sheet.locator('figure').first().scrollIntoViewIfNeeded();
+  await sheet.getByRole('textbox').or(sheet.getByRole('slider')).first().scrollIntoViewIfNeeded();
   await awake(sheet);
   return sheet;
 }

@@ -1,5 +1,12 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { type Fit, type FitStepKey, fitPiece, type OddMethod, type SideName } from '../../src/solver/index.ts';
+import {
+  type Fit,
+  type FitStepKey,
+  fitPiece,
+  type OddMethod,
+  type Side,
+  type SideName,
+} from '../../src/solver/index.ts';
 import { type Answer, alternativesOf, type Figures, levelBundle, strandLimit, tryEverySplit } from './worlds.ts';
 
 /**
@@ -41,14 +48,34 @@ const figuresOfAFit = [
 ] as const satisfies readonly (keyof Fit)[];
 const figuresOfASide = ['columns', 'strands', 'folds'] as const;
 
-/** The first figure in which two fits differ, or null. */
+const sameSide = (a: Side, b: Side): boolean =>
+  a.columns === b.columns && a.strands === b.strands && a.folds === b.folds;
+const same = (a: Fit, b: Fit): boolean =>
+  a.width === b.width &&
+  a.capacity === b.capacity &&
+  a.onBar === b.onBar &&
+  a.folds === b.folds &&
+  a.loneStrings === b.loneStrings &&
+  a.borrowed === b.borrowed &&
+  a.idle === b.idle &&
+  a.firstRowKnots === b.firstRowKnots &&
+  a.rowsToFullWidth === b.rowsToFullWidth &&
+  a.maxBundle === b.maxBundle &&
+  a.oddMethod === b.oddMethod &&
+  a.carrySide === b.carrySide &&
+  a.level === b.level &&
+  sameSide(a.left, b.left) &&
+  sameSide(a.right, b.right);
+
+/** The first figure in which two fits differ, or null. Written out first: looking figures up by name takes long. */
 function difference(got: Fit, wanted: Fit): string | null {
+  if (same(got, wanted)) return null;
   for (const name of figuresOfAFit) if (got[name] !== wanted[name]) return `${name} ${got[name]}, not ${wanted[name]}`;
   for (const side of sides)
     for (const name of figuresOfASide)
       if (got[side][name] !== wanted[side][name])
         return `${side}.${name} ${got[side][name]}, not ${wanted[side][name]}`;
-  return null;
+  return 'some figure';
 }
 
 const works = (width: number, capacity: number, { maxBundle, oddMethod }: Figures): boolean => {
@@ -56,19 +83,23 @@ const works = (width: number, capacity: number, { maxBundle, oddMethod }: Figure
   return bundle !== null && bundle <= strandLimit(maxBundle);
 };
 
-const greatest = new Map<string, number>();
+/** One number for what stays as entered while the width or the capacity is looked for. */
+const kept = (figure: number, { maxBundle, oddMethod }: Figures): number =>
+  (figure * 100 + strandLimit(maxBundle)) * 2 + (oddMethod === 'lone-string' ? 0 : 1);
+
+const greatest = new Map<number, number>();
 /** The greatest width up to 400 that works with all else as entered, found by trying them from the top. */
 function greatestWidth(figures: Figures): number {
-  const key = `${figures.capacity} ${strandLimit(figures.maxBundle)} ${figures.oddMethod}`;
+  const key = kept(figures.capacity, figures);
   let width = greatest.get(key) ?? 400;
   while (width >= 2 && !works(width, figures.capacity, figures)) width--;
   greatest.set(key, width);
   return width;
 }
-const smallest = new Map<string, number>();
+const smallest = new Map<number, number>();
 /** The smallest capacity up to 400 that works with all else as entered, found by trying them from the bottom. */
 function smallestCapacity(figures: Figures): number {
-  const key = `${figures.width} ${strandLimit(figures.maxBundle)} ${figures.oddMethod}`;
+  const key = kept(figures.width, figures);
   let capacity = smallest.get(key) ?? 2;
   while (capacity <= 400 && !works(figures.width, capacity, figures)) capacity++;
   smallest.set(key, capacity);

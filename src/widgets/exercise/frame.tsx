@@ -7,7 +7,7 @@ import type { QuestionWords } from '../../words/exercises/question.ts';
 import { outcomeWords } from '../../words/exercises/verdict-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 import { createStorageWords } from '../storage-say.ts';
-import type { Explained, HelpBoard, HelpFor } from './help.ts';
+import type { Explained, HelpBoard } from './help.ts';
 import { Question, Working, type WorkingLine } from './question.tsx';
 import type { Entered, KindView } from './view.ts';
 
@@ -105,13 +105,18 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     const wrong = value.checked && judged()?.outcome === 'not-right';
     const otherFigures = props.lines.length > 0 && problem() !== built.problem;
     if (!wrong && value.hints === 0 && !value.solutionSeen && !otherFigures) return;
-    void withHelp((asked, { explain, hint, solution, partOf }) => {
-      let shown: HelpBoard = wrong ? explain(asked, view.answer(whole()), judged()?.first ?? null) : {};
-      for (let given = 0; given < value.hints; given += 1) shown = hint(asked, shown, judged()?.first ?? null);
-      setHelp(value.solutionSeen ? { ...shown, solution: solution(asked) } : shown);
-      if (otherFigures) setLines(partOf(asked));
-    });
+    void showAgain(wrong, value.hints, value.solutionSeen, otherFigures);
   };
+  /** What was shown before the page was left, in the order of the board. */
+  async function showAgain(wrong: boolean, hints: number, seen: boolean, otherFigures: boolean): Promise<void> {
+    const shown = problem();
+    if (wrong) await explain();
+    for (let count = 0; count < hints; count += 1) await giveHint();
+    if (seen) await giveSolution();
+    if (!otherFigures) return;
+    const { partOf } = await import('./working.ts');
+    if (shown === problem()) setLines(partOf(view.kind, shown));
+  }
 
   let awake = false;
   onMount(() => {
@@ -134,26 +139,32 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const keep = (change: Parameters<typeof saveAnswer>[2]) => setKeeping(saveAnswer(id, keptAs(), change));
 
   /** Help is fetched when it is first asked for; what comes too late, for figures that are gone, is not shown. */
-  async function withHelp(use: (asked: ProblemOf<K>, help: HelpFor<K>) => void): Promise<void> {
+  async function withHelp<Part>(part: Promise<Part>, use: (part: Part, asked: ProblemOf<K>) => HelpBoard | Promise<HelpBoard>): Promise<boolean> {
     const before = problem();
-    const { helpFor } = await import('./help.ts');
-    if (before === problem()) use(before, helpFor(view.kind));
+    const shown = await use(await part, before);
+    if (before !== problem()) return false;
+    setHelp(shown);
+    return true;
   }
+  const first = () => judged()?.first ?? null;
   const explain = (options?: JudgeOptions<FieldOf<K>>) =>
-    withHelp((asked, help) => {
-      const explained = help.explain(asked, view.answer(whole()), judged()?.first ?? null, options);
-      setHelp((before) => ({ ...before, ...explained }));
+    withHelp(import('./slips.ts'), async ({ slipsFor }, problem) => {
+      const explained = await slipsFor(view.kind).explain(problem, view.answer(whole()), first(), options);
+      return { ...help(), ...explained };
     });
-  const hint = () =>
-    withHelp((asked, help) => {
-      setHelp((before) => help.hint(asked, before, judged()?.first ?? null));
-      keep({ hints: Math.min(3, loadAnswer(id, keptAs()).value.hints + 1) });
-    });
-  const solution = () =>
-    withHelp((asked, help) => {
-      setHelp((before) => ({ ...before, solution: help.solution(asked) }));
-      keep({ solutionSeen: true });
-    });
+  const giveHint = () =>
+    withHelp(import('./hints.ts'), ({ nextHint }, problem) => nextHint(view.kind, problem, help(), first()));
+  const giveSolution = () =>
+    withHelp(import('./working.ts'), ({ workingOf }, problem) => ({
+      ...help(),
+      solution: workingOf(view.kind, problem),
+    }));
+  const hint = async () => {
+    if (await giveHint()) keep({ hints: Math.min(3, loadAnswer(id, keptAs()).value.hints + 1) });
+  };
+  const solution = async () => {
+    if (await giveSolution()) keep({ solutionSeen: true });
+  };
 
   const enter = (field: string, entry: Entry) => {
     setEntered({ ...entered(), [field]: entry });
@@ -301,10 +312,11 @@ function FollowUp<K extends KindName>(props: {
       setUnreadable(() => verdict);
       return;
     }
-    const found = props.asked.settle(props.view.answer(entered()));
-    setEntered({});
-    setUnreadable(null);
-    props.onSettled(found);
+    void props.asked.settle(props.view.answer(entered())).then((found) => {
+      setEntered({});
+      setUnreadable(null);
+      props.onSettled(found);
+    });
   };
   return (
     <fieldset class="follow-up">

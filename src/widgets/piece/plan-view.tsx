@@ -51,7 +51,7 @@ export function PlanView(props: Props): JSX.Element {
   return (
     <div class="plan">
       <section aria-labelledby="plan-sum">
-        <h2 id="plan-sum">The fitting sum</h2>
+        <h2 id="plan-sum" tabindex="-1">The fitting sum</h2>
         <ol class="working">
           <For each={props.plan.working}>
             {(step) => (

@@ -1,8 +1,9 @@
-import { createEffect, createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import type { Fit } from '../../solver/piece.ts';
 import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
 import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
+import { splitName } from '../../store/own-figures.ts';
 import { ownPlanInput, threadOf } from '../../store/own-reading.ts';
 import { fitWords } from '../../words/fit-words.ts';
 import { problemWords } from '../../words/problems.ts';
@@ -30,7 +31,6 @@ export function YourPiece(props: Props): JSX.Element {
   const own = useOwn();
   const chosen = useChart(own, props.chartsAt);
   const [units, setUnits] = createSignal<UnitSystem>('metric');
-  const [other, setOther] = createSignal<Fit | null>(null);
 
   onMount(() => {
     const follow = () => setUnits(loadPreferences().value.units);
@@ -39,7 +39,10 @@ export function YourPiece(props: Props): JSX.Element {
     // A chart of the index can send its reader here.
     const wanted = new URLSearchParams(location.search).get('chart');
     const chart = props.charts.find(({ id }) => id === wanted);
-    if (chart) own.change({ chart: { from: 'index', id: chart.id }, width: chart.width, height: chart.height });
+    if (!chart) return;
+    own.change({ chart: { from: 'index', id: chart.id }, width: chart.width, height: chart.height });
+    // Taken up; from here on what is chosen on the page counts.
+    history.replaceState(history.state, '', location.pathname);
   });
 
   const input = createMemo(() => ownPlanInput(own.figures()));
@@ -49,18 +52,24 @@ export function YourPiece(props: Props): JSX.Element {
     return found && own.figures().chart && found.width === input().width && found.height === input().height ? found : null;
   });
   const answer = createMemo(() => planPiece({ ...input(), chart: chart() ?? undefined }));
-  createEffect((before: string) => {
-    const now = JSON.stringify([input().width, input().capacity, input().maxBundle, input().oddMethod, input().startSide]);
-    if (before !== '' && before !== now) setOther(null);
-    return now;
-  }, '');
+  const splits = createMemo((): readonly Fit[] => {
+    const found = answer();
+    return found.ok ? found.alternatives : ((found.problem as { alternatives?: readonly Fit[] }).alternatives ?? []);
+  });
+  /** Another split than the answer, as long as the figures allow it. */
+  const other = createMemo(() => splits().find((fit) => splitName(fit) === own.figures().split) ?? null);
+  const choose = (fit: Fit | null) => {
+    own.change({ split: fit && splitName(fit) });
+    // The button that was pressed goes with the old plan; the focus moves to the new one.
+    queueMicrotask(() => document.getElementById('plan-sum')?.focus());
+  };
   const result = createMemo(() => {
     const first = answer();
     const split = other();
     if (!split) return first;
-    const { alternatives = [], working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'alternatives' | 'working'>>);
+    const { working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'working'>>);
     const { startSide = 'left' } = input();
-    return planFit({ ...input(), fit: split, alternatives, working, startSide, chart: chart() ?? undefined });
+    return planFit({ ...input(), fit: split, alternatives: splits(), working, startSide, chart: chart() ?? undefined });
   });
   const plan = () => {
     const made = result();
@@ -117,7 +126,7 @@ export function YourPiece(props: Props): JSX.Element {
               <ul class="ways">
                 {found().alternatives?.map((fit) => (
                   <li>
-                    <button type="button" onClick={() => setOther(fit)}>
+                    <button type="button" onClick={() => choose(fit)}>
                       Plan with this
                     </button>{' '}
                     {fitWords(fit)}
@@ -136,7 +145,7 @@ export function YourPiece(props: Props): JSX.Element {
             thread={thread()}
             units={units()}
             alternative={other() !== null}
-            onAlternative={setOther}
+            onAlternative={choose}
           />
         )}
       </Show>

@@ -1,0 +1,12 @@
+import type { KindName } from './contract.ts';
+import { solution as solveMark } from './mark/solution.ts';
+import { solution as solveNumber } from './number/solution.ts';
+import type { Helping } from './steps.ts';
+import { solution as solveSum } from './sum/solution.ts';
+
+/** The worked solution of each kind. */
+export const solving: { readonly [K in KindName]: Helping<K>['solution'] } = {
+  sum: solveSum,
+  number: solveNumber,
+  mark: solveMark,
+};
