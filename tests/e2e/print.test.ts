@@ -68,7 +68,7 @@ for (const sheet of Object.keys(SHEETS) as Sheet[])
     expect(lines.filter((line) => controls.includes(line))).toEqual([]);
     expect(text).not.toContain('needs script');
     expect(text).toContain(`1 of ${pages}`);
-    expect(text).toContain('piece/?chart=heron');
+    expect(text).toContain(page.url());
     expect(await cutFigures(page, sheet)).toEqual([]);
   });
 

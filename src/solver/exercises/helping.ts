@@ -1,8 +1,9 @@
 import type { KindName } from './contract.ts';
-import { hints as markHints, solution as markSolution } from './mark/solution.ts';
-import { hints as numberHints, solution as numberSolution } from './number/solution.ts';
+import { hints as markHints } from './mark/hints.ts';
+import { hints as numberHints } from './number/hints.ts';
+import { solving } from './solving.ts';
 import type { Helping } from './steps.ts';
-import { hints as sumHints, solution as sumSolution } from './sum/solution.ts';
+import { hints as sumHints } from './sum/hints.ts';
 
 export { diagnose } from '../missteps/diagnose.ts';
 export { followUp, settle } from '../missteps/follow-up.ts';
@@ -12,7 +13,7 @@ export { followUp, settle } from '../missteps/follow-up.ts';
  * with them the diagnosis and its follow-up questions.
  */
 export const helping: { readonly [K in KindName]: Helping<K> } = {
-  sum: { solution: sumSolution, hints: sumHints },
-  number: { solution: numberSolution, hints: numberHints },
-  mark: { solution: markSolution, hints: markHints },
+  sum: { solution: solving.sum, hints: sumHints },
+  number: { solution: solving.number, hints: numberHints },
+  mark: { solution: solving.mark, hints: markHints },
 };

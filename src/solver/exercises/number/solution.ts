@@ -1,25 +1,11 @@
 import { sumOf } from '../figures.ts';
-import { another } from '../like.ts';
 import { bundlesIn, cornersIn, OUTLINE_RULES, openingCorners } from '../outline.ts';
-import type { Hints, WorkedStep } from '../steps.ts';
+import type { WorkedStep } from '../steps.ts';
 import type { SumField } from '../sum/problem.ts';
 import { type SumStepKey, solution as sumSolution } from '../sum/solution.ts';
 import { workOut } from '../sum/solve.ts';
 import { endsOf, rowsLong } from './cut.ts';
-import { make } from './make.ts';
-import {
-  type FitAsk,
-  type FitQuestion,
-  type InRowQuestion,
-  isFitQuestion,
-  isInRowQuestion,
-  isThreadQuestion,
-  type NumberAsk,
-  type NumberField,
-  type NumberProblem,
-  type PieceQuestion,
-  type ThreadQuestion,
-} from './problem.ts';
+import { type FitAsk, type FitQuestion, type InRowQuestion, isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberAsk, type NumberField, type NumberProblem, type PieceQuestion, type ThreadQuestion } from './problem.ts';
 import { fromThread } from './solve.ts';
 
 /** The steps of the sum, as far as the figure asked for, and those of the rows. */
@@ -196,62 +182,3 @@ export const solution = (problem: NumberProblem): NumberStep[] =>
       : isInRowQuestion(problem)
         ? workRow(problem)
         : workPiece(problem);
-
-/** The keys of the working, in order, are what makes two problems alike. */
-const shapeOf = (problem: NumberProblem): string => {
-  const keys = solution(problem).map(({ key }) => key);
-  return [...new Set(keys)].join();
-};
-
-const sameFigures = (one: NumberProblem, other: NumberProblem): boolean =>
-  ('width' in one && 'width' in other && one.width === other.width) ||
-  ('baseStrings' in one && 'baseStrings' in other && one.baseStrings === other.baseStrings) ||
-  ('row' in one && 'row' in other && one.row === other.row && one.height === other.height);
-
-/** A problem with the same ask and the same way of working, with other figures. */
-export function workedLike(problem: NumberProblem): NumberProblem | null {
-  const shape = shapeOf(problem);
-  const given = isFitQuestion(problem)
-    ? { oddMethod: problem.oddMethod ?? undefined, startSide: problem.startSide }
-    : isThreadQuestion(problem)
-      ? {}
-      : { openingStep: problem.openingStep, closingStep: problem.closingStep };
-  return another(
-    problem,
-    (seed) => make(seed, 'mixed', { ...given, ask: problem.ask }),
-    (other) => shapeOf(other) === shape && !sameFigures(problem, other),
-  );
-}
-
-/** The question's figures that a sentence can use; lists are told as left and right. */
-function stated(problem: NumberProblem): Record<string, number | string> {
-  if (isFitQuestion(problem)) return { width: problem.width, capacity: problem.capacity };
-  if (isThreadQuestion(problem)) {
-    if (problem.ask === 'base-string-in-all')
-      return { baseStrings: problem.baseStrings, foldLength: problem.foldLength };
-    const { height, rowPitch, takeUp, mountingAndFinishing, tail, place } = problem;
-    return { height, rowPitch, takeUp, mountingAndFinishing, tail, place };
-  }
-  const { width, height, bundles, closing } = problem;
-  const values: Record<string, number | string> = {
-    width,
-    height,
-    mountedLeft: bundles[0],
-    mountedRight: bundles[1],
-    closingLeft: closing[0],
-    closingRight: closing[1],
-  };
-  if (isInRowQuestion(problem)) values['row'] = problem.row;
-  return values;
-}
-
-/** Hints for the figure asked for. */
-export function hints(problem: NumberProblem): Hints<NumberProblem, NumberStep, NumberHintKey> {
-  const values = stated(problem);
-  const worked = workedLike(problem);
-  return {
-    look: { key: `look-${problem.ask}`, values },
-    do: { key: `do-${problem.ask}`, values },
-    worked: worked && { problem: worked, steps: solution(worked) },
-  };
-}

@@ -1,7 +1,5 @@
 import type { FitStepKey } from '../../fit.ts';
-import { another } from '../like.ts';
-import type { Hints, WorkedStep } from '../steps.ts';
-import { make } from './make.ts';
+import type { WorkedStep } from '../steps.ts';
 import { SUM_FIELDS, type SumField, type SumProblem } from './problem.ts';
 import { carriedEnds, workOut } from './solve.ts';
 
@@ -65,36 +63,4 @@ export function solution(problem: SumProblem): SumStep[] {
 
   const last = Math.max(...problem.fields.map((field) => SUM_FIELDS.indexOf(field)));
   return steps.filter(({ gives }) => gives === null || SUM_FIELDS.indexOf(gives) <= last);
-}
-
-/** What makes two sums alike for a learner: whether all fits, a place stays idle, two are borrowed, and the odd string. */
-const shapeOf = (problem: SumProblem): string => {
-  const f = workOut(problem);
-  const fits = problem.width <= problem.capacity;
-  return [fits, f.places < problem.capacity && !fits, f.borrowed, problem.oddMethod].join();
-};
-
-/** A sum of the same shape with other figures. */
-export function workedLike(problem: SumProblem): SumProblem | null {
-  const { fields, startSide } = problem;
-  const oddMethod = problem.oddMethod ?? undefined;
-  const shape = shapeOf(problem);
-  return another(
-    problem,
-    (seed) => make(seed, 'mixed', { fields, startSide, oddMethod }),
-    (other) => shapeOf(other) === shape && other.width !== problem.width && other.capacity !== problem.capacity,
-  );
-}
-
-/** Hints for one figure, or for the sum as a whole. */
-export function hints(problem: SumProblem, field: SumField | null = null): Hints<SumProblem, SumStep, SumHintKey> {
-  const { width, capacity } = problem;
-  const values = { width, capacity, strands: width + carriedEnds(problem) };
-  const about = field ?? 'sum';
-  const worked = workedLike(problem);
-  return {
-    look: { key: `look-${about}`, values },
-    do: { key: `do-${about}`, values },
-    worked: worked && { problem: worked, steps: solution(worked) },
-  };
 }

@@ -1,0 +1,40 @@
+import { another } from '../like.ts';
+import { OUTLINE_RULES } from '../outline.ts';
+import type { Hints } from '../steps.ts';
+import { make } from './make.ts';
+import type { MarkProblem } from './problem.ts';
+import { solution, type MarkHintKey, type MarkStep } from './solution.ts';
+
+const isOpening = (problem: MarkProblem): boolean => problem.from <= OUTLINE_RULES.fullWidthRow(problem);
+
+/** The same target on another piece, at the same end of it. */
+export function workedLike(problem: MarkProblem): MarkProblem | null {
+  const { target, openingStep, closingStep } = problem;
+  return another(
+    problem,
+    (seed) => make(seed, 'mixed', { target, openingStep, closingStep }),
+    (other) =>
+      other.width !== problem.width && other.height !== problem.height && isOpening(other) === isOpening(problem),
+  );
+}
+
+/** Hints for the cells to be marked. */
+export function hints(problem: MarkProblem): Hints<MarkProblem, MarkStep, MarkHintKey> {
+  const { target, width, height, bundles, closing, from, to } = problem;
+  const values = {
+    width,
+    height,
+    from,
+    to,
+    mountedLeft: bundles[0],
+    mountedRight: bundles[1],
+    closingLeft: closing[0],
+    closingRight: closing[1],
+  };
+  const worked = workedLike(problem);
+  return {
+    look: { key: `look-${target}`, values },
+    do: { key: `do-${target}`, values },
+    worked: worked && { problem: worked, steps: solution(worked) },
+  };
+}

@@ -1,0 +1,65 @@
+import { expect, type Locator, type Page, test } from '@playwright/test';
+import { LESSON_NAMES, LESSONS, openLesson } from './learner.ts';
+
+test.use({ javaScriptEnabled: false });
+
+/** Everything that can be seen and seems to answer to a hand, but for what a browser does by itself. */
+const seenControls = (page: Page): Locator =>
+  page
+    .locator('button, input:not(.checklist input), select, textarea, [role="slider"], [role="grid"] button, [contenteditable]')
+    .filter({ visible: true });
+
+for (const name of LESSON_NAMES)
+  test.describe(`the lesson “${LESSONS[name]}” without a script`, () => {
+    test('has no dead control', async ({ page }) => {
+      await openLesson(page, name);
+      await expect(seenControls(page)).toHaveCount(0);
+    });
+
+    test('has its figures, its questions with lines to write on, hints and a worked case', async ({ page }) => {
+      await openLesson(page, name);
+      const plates = page.locator('figure');
+      expect(await plates.count()).toBeGreaterThanOrEqual(3);
+      for (const plate of await plates.all()) {
+        await expect(plate.getByRole('img').first()).toBeVisible();
+        await plate.getByText('In words').click();
+        expect((await plate.locator('details p').first().innerText()).length).toBeGreaterThan(40);
+      }
+      const sheets = page.locator('.exercise');
+      expect(await sheets.count()).toBeGreaterThanOrEqual(3);
+      for (const sheet of await sheets.all()) {
+        await expect(sheet.locator('form').getByText(/[?.]$/).first()).toBeVisible();
+        await expect(sheet.locator('.write-here').or(sheet.getByRole('table')).or(sheet.getByRole('grid')).first()).toBeVisible();
+        for (const hint of ['Where to look', 'What to do']) {
+          const folded = sheet.getByRole('group').filter({ hasText: hint });
+          await sheet.getByText(hint, { exact: true }).click();
+          await expect(folded.locator('p').first()).toBeVisible();
+        }
+        const more = sheet.getByText('A case like this, with other figures');
+        if ((await more.count()) > 0) await more.click();
+        await expect(sheet.locator('.working > li').first()).toBeVisible();
+      }
+    });
+  });
+
+test('a try-it shows its example: the sum worked, and a row with its knots', async ({ page }) => {
+  await openLesson(page, 'sum');
+  await expect(page.locator('#try-fitting').getByRole('listitem').filter({ hasText: 'Let one string out on each side' })).toBeVisible();
+  await openLesson(page, 'shape');
+  await expect(page.locator('#try-rows')).toContainText('Row 1, left to right: 16 knots');
+});
+
+test('one’s own piece says that it needs script, and where the sum is taught by hand', async ({ page }) => {
+  await page.goto('piece/');
+  await expect(page.getByText('The plan is worked out in your browser, and that needs script.')).toBeVisible();
+  await expect(seenControls(page)).toHaveCount(0);
+});
+
+test('the charts are there to look at, and to take away as text', async ({ page }) => {
+  await page.goto('charts/');
+  const chart = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'Pear' }) });
+  await expect(chart.getByRole('img')).toBeVisible();
+  const link = await chart.getByRole('link', { name: 'As text' }).getAttribute('href');
+  const text = await (await page.request.get(link ?? '')).text();
+  expect(text).toMatch(/^chart Pear\n/);
+});
