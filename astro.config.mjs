@@ -1,7 +1,7 @@
 import mdx from '@astrojs/mdx';
 import { defineConfig } from 'astro/config';
-import { fonts } from './.config/fonts.ts';
 import { chunkGroups } from './.config/chunks.ts';
+import { fonts } from './.config/fonts.ts';
 import { islands } from './.config/islands/index.ts';
 
 const { BASE_PATH, SITE_URL, OUT_DIR } = process.env;

@@ -1,14 +1,18 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
-const SHARED = /node_modules\/solid-js|\.config\/islands\/|preload-helper|src\/widgets\/(figures-switch|choice|whole-number|live-part|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+const SHARED =
+  /node_modules\/solid-js|\.config\/islands\/|preload-helper|src\/widgets\/(figures-switch|choice|whole-number|live-part|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
-const EXERCISES = /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/outline\./;
+const EXERCISES =
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/outline\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS = /src\/solver\/exercises\/(level|seed|\w+\/(make|fade))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
+const SHEETS =
+  /src\/solver\/exercises\/(level|seed|\w+\/(make|fade))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
 
 /** What names the slip behind a wrong answer. */
-const SLIPS = /src\/solver\/missteps\/(fitting|rows|thread|slips|diagnose|ids)\.|src\/solver\/exercises\/\w+\/missteps\.|src\/words\/slips\//;
+const SLIPS =
+  /src\/solver\/missteps\/(fitting|rows|thread|slips|diagnose|ids)\.|src\/solver\/exercises\/\w+\/missteps\.|src\/words\/slips\//;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [

@@ -50,7 +50,7 @@ function made(id: string, value: unknown): Example {
 }
 
 /** The worked examples of `content/examples.json`, by id. */
-export const examples: Readonly<Record<string, Example>> = Object.fromEntries(
+const examples: Readonly<Record<string, Example>> = Object.fromEntries(
   Object.entries(examplesFile).map(([id, value]) => [id, made(id, value)]),
 );
 

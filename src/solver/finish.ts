@@ -1,8 +1,8 @@
-import { SIDES } from './ranges.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Fit, SideName } from './piece.ts';
 import { choiceProblem, type Refusal, refuse, type Step } from './problem.ts';
+import { SIDES } from './ranges.ts';
 
 export type FinishStepKey =
   | 'lay-leading-strings'
@@ -60,9 +60,23 @@ export function finishSteps(input: FinishInput): Finish | Refusal {
   const middle = singles % 2 === 0 ? 2 : 3;
   const perSide = (singles - middle) / 2;
   if (perSide > 0) {
-    step('gather', { side: 'left', count: perSide, from: left + 1, to: left + perSide, bundle: left, becomes: left + perSide });
+    step('gather', {
+      side: 'left',
+      count: perSide,
+      from: left + 1,
+      to: left + perSide,
+      bundle: left,
+      becomes: left + perSide,
+    });
     const innermost = fit.width - right;
-    step('gather', { side: 'right', count: perSide, from: innermost, to: innermost - perSide + 1, bundle: right, becomes: right + perSide });
+    step('gather', {
+      side: 'right',
+      count: perSide,
+      from: innermost,
+      to: innermost - perSide + 1,
+      bundle: right,
+      becomes: right + perSide,
+    });
   }
   const first = left + perSide + 1;
   if (middle === 3) step('lay-middle', { column: first + 1, side: startSide });

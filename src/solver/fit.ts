@@ -44,7 +44,12 @@ export interface FitProblem extends Problem {
 }
 
 export type FitResult =
-  | { readonly ok: true; readonly fit: Fit; readonly alternatives: readonly Fit[]; readonly working: readonly FitStep[] }
+  | {
+      readonly ok: true;
+      readonly fit: Fit;
+      readonly alternatives: readonly Fit[];
+      readonly working: readonly FitStep[];
+    }
   | Refusal<FitProblem | (Problem & { readonly code: 'not-a-whole-number' | 'out-of-range' | 'unknown-choice' })>;
 
 interface Asked {
@@ -121,7 +126,8 @@ function levelSplit(asked: Asked): Split | null {
   return { onBar, left: each, right: each };
 }
 
-const withinMost = (asked: Asked, split: Split): boolean => split.left <= asked.maxBundle && split.right <= asked.maxBundle;
+const withinMost = (asked: Asked, split: Split): boolean =>
+  split.left <= asked.maxBundle && split.right <= asked.maxBundle;
 
 /** Every split within maxBundle whose sides are even and differ by 0 or 2, best first. */
 function splitsWithin(asked: Asked): Split[] {
@@ -202,7 +208,12 @@ function workTheSum(asked: Asked, split: Split | null): FitStep[] {
   step('on-bar', { onBar: fit.onBar });
   step('folds-on-bar', { onBar: fit.onBar, folds: fit.folds, loneStrings: fit.loneStrings });
   if (fit.loneStrings > 0) step('lone-string', { folds: fit.folds, onBar: fit.onBar });
-  if (fit.carrySide !== null) step('carry-side', { side: fit.carrySide, columns: fit[fit.carrySide].columns, strands: fit[fit.carrySide].strands });
+  if (fit.carrySide !== null)
+    step('carry-side', {
+      side: fit.carrySide,
+      columns: fit[fit.carrySide].columns,
+      strands: fit[fit.carrySide].strands,
+    });
   if (fit.left.columns > 0) step('folds-each-side', { bundle: fit.left.strands, folds: fit.left.folds });
   step('first-row', { onBar: fit.onBar, bundles: fit.firstRowKnots - fit.onBar, knots: fit.firstRowKnots });
   step('full-width', { row: fit.rowsToFullWidth, width });

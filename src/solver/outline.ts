@@ -58,7 +58,8 @@ export function closingStart(closing: number, height: number, step: number): num
   return closing >= 2 && row >= 1 ? row : null;
 }
 
-const earlier = (a: number | null, b: number | null): number | null => (a === null ? b : b === null ? a : Math.min(a, b));
+const earlier = (a: number | null, b: number | null): number | null =>
+  a === null ? b : b === null ? a : Math.min(a, b);
 
 /** Strings that both bundles of the last row may hold together: two single ones are left to finish with. */
 const mostInLastRow = (width: number): number => (width < 4 ? 2 : width - 2);
@@ -116,8 +117,14 @@ export function bundleSizes(input: OutlineInput): Outline {
   let firstFullRow: number | null = null;
   for (let row = 1; row <= height; row += 1) {
     const sizes = [
-      Math.max(openingBundle(fit.left.columns, row, openingStep), closingBundleAt(closingLeft, row, height, closingStep)),
-      Math.max(openingBundle(fit.right.columns, row, openingStep), closingBundleAt(closingRight, row, height, closingStep)),
+      Math.max(
+        openingBundle(fit.left.columns, row, openingStep),
+        closingBundleAt(closingLeft, row, height, closingStep),
+      ),
+      Math.max(
+        openingBundle(fit.right.columns, row, openingStep),
+        closingBundleAt(closingRight, row, height, closingStep),
+      ),
     ] as const;
     left.push(sizes[0]);
     right.push(sizes[1]);
@@ -133,7 +140,12 @@ export function bundleSizes(input: OutlineInput): Outline {
       Math.max(openingBundle(fit.left.columns, rows, openingStep), closingLeft) +
       Math.max(openingBundle(fit.right.columns, rows, openingStep), closingRight);
     while (lastRow(shortestHeight) > mostInLastRow(fit.width)) shortestHeight += 1;
-    return none({ code: 'too-short', field: 'height', entered: height, values: { height, closingBundle: Math.max(closingLeft, closingRight), shortestHeight } });
+    return none({
+      code: 'too-short',
+      field: 'height',
+      entered: height,
+      values: { height, closingBundle: Math.max(closingLeft, closingRight), shortestHeight },
+    });
   }
   const outline: Outline = {
     ok: true,
@@ -141,12 +153,23 @@ export function bundleSizes(input: OutlineInput): Outline {
     right,
     fullWidthRows,
     firstFullRow,
-    firstClosingRow: earlier(closingStart(closingLeft, height, closingStep), closingStart(closingRight, height, closingStep)),
+    firstClosingRow: earlier(
+      closingStart(closingLeft, height, closingStep),
+      closingStart(closingRight, height, closingStep),
+    ),
   };
   if (fullWidthRows > 0) return outline;
   const opened = 1 + openingStep * (Math.max(mounted(fit.left.columns), mounted(fit.right.columns)) - 1);
   const closed = closingStep * (Math.max(closingLeft, closingRight) - 1);
-  return { ...outline, problem: { code: 'never-full-width', field: 'height', entered: height, values: { height, shortestHeight: opened + closed } } };
+  return {
+    ...outline,
+    problem: {
+      code: 'never-full-width',
+      field: 'height',
+      entered: height,
+      values: { height, shortestHeight: opened + closed },
+    },
+  };
 }
 
 /**
@@ -162,7 +185,10 @@ export function outlineProblem(fit: Fit, bundles: Bundles): Problem | null {
     return { code: 'sides-differ-in-length', field: 'bundles', values: { left: left.length, right: right.length } };
   if (left.length > HEIGHTS.high)
     return { code: 'out-of-range', field: 'height', entered: left.length, values: { ...HEIGHTS } };
-  for (const [name, sizes] of [['left', left], ['right', right]] as const) {
+  for (const [name, sizes] of [
+    ['left', left],
+    ['right', right],
+  ] as const) {
     let before = mounted(fit[name].columns);
     for (let index = 0; index < sizes.length; index += 1) {
       const size: unknown = sizes[index];
@@ -172,9 +198,19 @@ export function outlineProblem(fit: Fit, bundles: Bundles): Problem | null {
         return problem && { ...problem, row };
       }
       if (row === 1 && size !== before)
-        return { code: 'not-what-was-mounted', field: 'bundles', row, values: { side: name, size: size as number, mounted: before } };
+        return {
+          code: 'not-what-was-mounted',
+          field: 'bundles',
+          row,
+          values: { side: name, size: size as number, mounted: before },
+        };
       if (Math.abs((size as number) - before) > 1)
-        return { code: 'changes-by-more-than-one', field: 'bundles', row, values: { side: name, size: size as number, before } };
+        return {
+          code: 'changes-by-more-than-one',
+          field: 'bundles',
+          row,
+          values: { side: name, size: size as number, before },
+        };
       before = size as number;
     }
   }
@@ -190,7 +226,12 @@ export function outlineProblem(fit: Fit, bundles: Bundles): Problem | null {
         values: { held, width: fit.width, most: fit.width - finishing },
       };
     if (index === last && fit.width < 4 && held > 2)
-      return { code: 'no-strings-to-finish-with', field: 'bundles', row: index + 1, values: { held, width: fit.width, most: 2 } };
+      return {
+        code: 'no-strings-to-finish-with',
+        field: 'bundles',
+        row: index + 1,
+        values: { held, width: fit.width, most: 2 },
+      };
   }
   return null;
 }

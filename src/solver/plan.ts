@@ -42,7 +42,8 @@ export function planPiece(input: PlanInput): Plan | Refusal<Problem> {
 
 /** As `planPiece`, for a fit that was chosen already: one of the alternatives, say. */
 export function planFit(
-  input: OutlineInput & Pick<Plan, 'fit' | 'alternatives' | 'working' | 'startSide'> & { readonly chart?: Chart | undefined },
+  input: OutlineInput &
+    Pick<Plan, 'fit' | 'alternatives' | 'working' | 'startSide'> & { readonly chart?: Chart | undefined },
 ): Plan | Refusal<Problem> {
   const { fit, alternatives, working, startSide, chart } = input;
   const outline = bundleSizes(input);

@@ -53,7 +53,11 @@ export const refuse = <P extends Problem>(problem: P): Refusal<P> => ({ ok: fals
 
 /** A value that can stand in a message: objects and functions are told by their type only. */
 export const shown = (value: unknown): Entered =>
-  typeof value === 'number' || typeof value === 'string' || typeof value === 'boolean' || value === null || value === undefined
+  typeof value === 'number' ||
+  typeof value === 'string' ||
+  typeof value === 'boolean' ||
+  value === null ||
+  value === undefined
     ? value
     : typeof value;
 

@@ -1,10 +1,10 @@
 import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
-import { SIDES } from './ranges.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
 import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
 import { choiceProblem, type Refusal, refuse } from './problem.ts';
+import { SIDES } from './ranges.ts';
 
 export interface RowsInput {
   readonly fit: Fit;
@@ -55,7 +55,14 @@ function runsOf(
 
   if (turnAtStart) {
     const strands = startBundle;
-    if (cells) runs.push({ knot: startTurn, columns: [column, column], count: 1, strands, colour: cells[offset + column - 1] ?? 0 });
+    if (cells)
+      runs.push({
+        knot: startTurn,
+        columns: [column, column],
+        count: 1,
+        strands,
+        colour: cells[offset + column - 1] ?? 0,
+      });
     else runs.push({ knot: startTurn, columns: [column, column], count: 1, strands });
     column += step;
   }
@@ -78,7 +85,14 @@ function runsOf(
   }
   if (turnAtEnd) {
     const at = last + step;
-    if (cells) runs.push({ knot: endTurn, columns: [at, at], count: 1, strands: endBundle, colour: cells[offset + at - 1] ?? 0 });
+    if (cells)
+      runs.push({
+        knot: endTurn,
+        columns: [at, at],
+        count: 1,
+        strands: endBundle,
+        colour: cells[offset + at - 1] ?? 0,
+      });
     else runs.push({ knot: endTurn, columns: [at, at], count: 1, strands: endBundle });
   }
   return runs;
@@ -128,7 +142,15 @@ export function planRows(input: RowsInput): RowPlan[] | Refusal {
       knots: width - rightBundle + 1 - leftBundle + 1,
       startMove,
       // A bundle, or the one string left of it: the leading string lies on its inner side.
-      runs: runsOf(width, leftBundle, rightBundle, rightward, now >= 2 || startMove === 'let-out', chart ? chart.cells : null, index * width),
+      runs: runsOf(
+        width,
+        leftBundle,
+        rightBundle,
+        rightward,
+        now >= 2 || startMove === 'let-out',
+        chart ? chart.cells : null,
+        index * width,
+      ),
     });
     leftBefore = leftBundle;
     rightBefore = rightBundle;

@@ -103,6 +103,3 @@ export function answersOn(device?: Device) {
 const here = answersOn();
 export const loadAnswer = here.load;
 export const saveAnswer = here.save;
-export const forgetAnswer = here.forget;
-export const forgetAnswers = here.forgetAll;
-export const subscribeAnswers = here.subscribe;

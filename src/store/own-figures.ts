@@ -1,7 +1,7 @@
-import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { HEIGHTS, ROW_STEPS } from '../solver/outline.ts';
 import type { Fit, OddMethod, SideName } from '../solver/piece.ts';
 import { choiceProblem, measureProblem, type Problem, type Range, wholeNumberProblem } from '../solver/problem.ts';
+import { CAPACITIES, MAX_BUNDLES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { BAR_WIDTHS } from '../solver/thread/capacity.ts';
 import {
   BAR_THICKNESSES,
@@ -215,5 +215,4 @@ export const ownFiguresOn = (device?: Device): Concern<OwnFigures, OwnFiguresCha
 const here = ownFiguresOn();
 export const loadOwnFigures = here.load;
 export const saveOwnFigures = here.save;
-export const forgetOwnFigures = here.forget;
 export const subscribeOwnFigures = here.subscribe;

@@ -35,5 +35,4 @@ export const preferencesOn = (device?: Device): Concern<Preferences, Preferences
 const here = preferencesOn();
 export const loadPreferences = here.load;
 export const savePreferences = here.save;
-export const forgetPreferences = here.forget;
 export const subscribePreferences = here.subscribe;

@@ -63,7 +63,10 @@ export function applyReading(mine: boolean): void {
     const name = plate as PlateName;
     const drawn =
       plan &&
-      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread), { id: figure.id, words: figureWords });
+      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread), {
+        id: figure.id,
+        words: figureWords,
+      });
     if (drawn) {
       put(ground, drawn.svg, 'innerHTML');
       put(words, drawn.description, 'textContent');

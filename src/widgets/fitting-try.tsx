@@ -16,7 +16,7 @@ interface Props {
   example: FitInput & { readonly height: number };
 }
 
-export const STAGES = ['capacity', 'shared', 'fitted'] as const;
+const STAGES = ['capacity', 'shared', 'fitted'] as const;
 export type Stage = (typeof STAGES)[number];
 const STAGE_WORDS: Readonly<Record<Stage, string>> = {
   capacity: 'every place taken',

@@ -1,7 +1,7 @@
 import { createEffect, createMemo, createSignal, type JSX, on, onCleanup, onMount } from 'solid-js';
-import { CAPACITIES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { HEIGHTS } from '../solver/outline.ts';
 import { planPiece } from '../solver/plan.ts';
+import { CAPACITIES, ODD_METHODS, SIDES, WIDTHS } from '../solver/ranges.ts';
 import { ownPlanInput } from '../store/own-reading.ts';
 import { loadPreferences, savePreferences, subscribePreferences } from '../store/preferences.ts';
 import { readWith } from '../store/reading.ts';

@@ -35,7 +35,8 @@ export function RowsResult(props: Props): JSX.Element {
   const tied = () => Math.min(props.knot ?? Number.POSITIVE_INFINITY, current()?.knots ?? 0);
   createEffect(() => {
     const made = plan();
-    if (made) props.onSize?.({ rows: made.rows.length, knots: current()?.knots ?? 0, first: firstRow(made, props.from) });
+    if (made)
+      props.onSize?.({ rows: made.rows.length, knots: current()?.knots ?? 0, first: firstRow(made, props.from) });
   });
   return (
     <Show when={plan()} fallback={<p class="must-do">{problem()}</p>}>

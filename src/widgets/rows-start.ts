@@ -15,5 +15,9 @@ export interface RowsSize {
 /** The row where a walk begins; the last one where this piece takes nothing in. */
 export function firstRow(plan: Plan, from: RowStart): number {
   const { rows, outline } = plan;
-  return from === 'closing' ? (outline.firstClosingRow ?? rows.length) : from === 'opening' ? Math.min(2, rows.length) : 1;
+  return from === 'closing'
+    ? (outline.firstClosingRow ?? rows.length)
+    : from === 'opening'
+      ? Math.min(2, rows.length)
+      : 1;
 }

@@ -5,7 +5,8 @@ import type { Keeping, storageWords } from '../words/storage-words.ts';
 export function createStorageWords(keeping: Accessor<Keeping>): Accessor<string> {
   const [say, setSay] = createSignal<typeof storageWords | null>(null);
   createEffect(() => {
-    if (!keeping().kept && !say()) void import('../words/storage-words.ts').then((words) => setSay(() => words.storageWords));
+    if (!keeping().kept && !say())
+      void import('../words/storage-words.ts').then((words) => setSay(() => words.storageWords));
   });
   return () => (keeping().kept ? '' : (say()?.(keeping()) ?? ''));
 }

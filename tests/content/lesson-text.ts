@@ -140,7 +140,7 @@ export function passagesOf(parts: readonly Part[], reading: Reading, without: re
 const sentences = new Intl.Segmenter('en', { granularity: 'sentence' });
 
 /** Words as a reader counts them: what stands between blanks, a hyphened word once. */
-export const wordsIn = (text: string): string[] => text.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word));
+const wordsIn = (text: string): string[] => text.split(' ').filter((word) => /[\p{L}\p{N}]/u.test(word));
 
 const TENS = ['', 'ten', 'twenty', 'thirty', 'forty', 'fifty', 'sixty', 'seventy', 'eighty', 'ninety'];
 

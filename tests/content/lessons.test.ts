@@ -4,7 +4,7 @@ import { fleschKincaid } from 'flesch-kincaid';
 import { describe, expect, test } from 'vitest';
 import { mistakeLine, readLesson } from '../../src/entries/mistakes.ts';
 import { readFileName } from '../../src/entries/slug.ts';
-import { EXAMPLE_THREAD } from '../../src/entries/thread.ts';
+import { EXAMPLE_THREAD } from '../../src/components/example-thread.ts';
 import { drawFigure, figures, type FigureName as PlateName } from '../../src/figures/index.ts';
 import { plateOptions } from '../../src/figures/plate-options.ts';
 import { parseChart } from '../../src/solver/chart-text.ts';

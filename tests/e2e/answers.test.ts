@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { exercises, type ExerciseProblem, type KindName } from '../../src/solver/index.ts';
+import { type ExerciseProblem, exercises, type KindName } from '../../src/solver/index.ts';
 import { fieldLabel } from '../../src/words/exercises/labels.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
@@ -18,8 +18,29 @@ interface Standing {
 
 /** Attributes that name and link parts of a page, or say how it is put together. */
 const BOOKKEEPING = [
-  'id', 'data-solid-render-id', 'for', 'name', 'class', 'style', 'data-hk', 'data-cell', 'data-kind', 'data-level', 'aria-labelledby', 'aria-describedby', 'tabindex',
-  'uid', 'component-url', 'component-export', 'renderer-url', 'opts', 'props', 'client', 'before-hydration-url', 'ssr', 'await-children',
+  'id',
+  'data-solid-render-id',
+  'for',
+  'name',
+  'class',
+  'style',
+  'data-hk',
+  'data-cell',
+  'data-kind',
+  'data-level',
+  'aria-labelledby',
+  'aria-describedby',
+  'tabindex',
+  'uid',
+  'component-url',
+  'component-export',
+  'renderer-url',
+  'opts',
+  'props',
+  'client',
+  'before-hydration-url',
+  'ssr',
+  'await-children',
 ];
 
 /** Reads the exercises out of a page's source, without running it. */
@@ -28,10 +49,13 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
     ([source, bookkeeping]) => {
       const parsed = new DOMParser().parseFromString(source, 'text/html');
       return [...parsed.querySelectorAll<HTMLElement>('section.exercise')].map((section) => {
-        for (const worked of section.querySelectorAll('script, style, .worked-case, details:has(.working)')) worked.remove();
+        for (const worked of section.querySelectorAll('script, style, .worked-case, details:has(.working)'))
+          worked.remove();
         const island = section.querySelector('astro-island');
         const texts = [...section.querySelectorAll('*')].flatMap((element) => [
-          ...[...element.childNodes].filter((node) => node.nodeType === Node.TEXT_NODE).map((node) => node.textContent ?? ''),
+          ...[...element.childNodes]
+            .filter((node) => node.nodeType === Node.TEXT_NODE)
+            .map((node) => node.textContent ?? ''),
           ...[...element.attributes].filter(({ name }) => !bookkeeping.includes(name)).map(({ value }) => value),
         ]);
         return {
@@ -39,7 +63,10 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
           kind: section.dataset['kind'] as 'sum',
           packed: island?.getAttribute('props') ?? '',
           figures: texts.flatMap((text) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number)),
-          filled: section.querySelector('[checked]:not([disabled]), input[value]:not([value=""], [type="radio"], [readonly]), [aria-pressed="true"], [data-state]') !== null,
+          filled:
+            section.querySelector(
+              '[checked]:not([disabled]), input[value]:not([value=""], [type="radio"], [readonly]), [aria-pressed="true"], [data-state]',
+            ) !== null,
         };
       });
     },
@@ -59,9 +86,17 @@ function halfGiven(problem: ExerciseProblem): string[] {
 /** Every number that an exercise may show before it is answered: its question's, its labels', and those given in a half-worked form. */
 function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
   const { given, ask } = questionWords(problem);
-  const labels = problem.kind === 'mark' ? [] : problem.kind === 'number' ? [fieldLabel(problem, 'figure')] : problem.fields.map((field) => fieldLabel(problem, field));
+  const labels =
+    problem.kind === 'mark'
+      ? []
+      : problem.kind === 'number'
+        ? [fieldLabel(problem, 'figure')]
+        : problem.fields.map((field) => fieldLabel(problem, field));
   const half = level === 'half-worked' ? halfGiven(problem) : [];
-  const chart = problem.kind === 'mark' ? Array.from({ length: Math.max(problem.width, problem.height) }, (_, index) => index + 1) : [];
+  const chart =
+    problem.kind === 'mark'
+      ? Array.from({ length: Math.max(problem.width, problem.height) }, (_, index) => index + 1)
+      : [];
   return new Set([...figuresOf([given, ask, ...labels, ...half].join(' ')), ...chart]);
 }
 
@@ -88,7 +123,10 @@ for (const name of LESSON_NAMES)
     for (const exercise of standing) {
       const data = dataOf(exercise);
       expect(exercise.filled, `${exercise.id} has something filled in`).toBe(false);
-      expect(beyond(exercise, problemFrom(data), data), `${exercise.id}: figures that its question does not hold`).toEqual([]);
+      expect(
+        beyond(exercise, problemFrom(data), data),
+        `${exercise.id}: figures that its question does not hold`,
+      ).toEqual([]);
     }
   });
 

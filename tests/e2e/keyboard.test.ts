@@ -12,12 +12,22 @@ async function focusFaults(page: Page): Promise<string[]> {
     const { outlineStyle, outlineWidth } = getComputedStyle(at);
     if (outlineStyle === 'none' || Number.parseFloat(outlineWidth) < 2) faults.push(`${name}: no outline of 2 pixels`);
     const { top, bottom, left, right, height } = at.getBoundingClientRect();
-    if (height <= innerHeight && (top < 0 || bottom > innerHeight || left < 0 || right > innerWidth)) faults.push(`${name}: outside the window`);
-    const over = document.elementFromPoint((left + right) / 2, Math.max(0, Math.min(innerHeight - 1, (top + bottom) / 2)));
-    if (over && !at.contains(over) && !over.contains(at) && !over.closest('label')?.contains(at)) faults.push(`${name}: something lies over it`);
+    if (height <= innerHeight && (top < 0 || bottom > innerHeight || left < 0 || right > innerWidth))
+      faults.push(`${name}: outside the window`);
+    const over = document.elementFromPoint(
+      (left + right) / 2,
+      Math.max(0, Math.min(innerHeight - 1, (top + bottom) / 2)),
+    );
+    if (over && !at.contains(over) && !over.contains(at) && !over.closest('label')?.contains(at))
+      faults.push(`${name}: something lies over it`);
     // Further on in the page than the stop before, or the Tab key would lead in circles.
     const before = (window as { stopBefore?: Element }).stopBefore;
-    if (before?.isConnected && !(before.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING) && before !== at) faults.push(`${name}: comes before the last stop`);
+    if (
+      before?.isConnected &&
+      !(before.compareDocumentPosition(at) & Node.DOCUMENT_POSITION_FOLLOWING) &&
+      before !== at
+    )
+      faults.push(`${name}: comes before the last stop`);
     Object.assign(window, { stopBefore: at });
     return faults;
   });
@@ -51,7 +61,8 @@ const stop = (page: Page) =>
 async function markByKeys(page: Page, sheet: Locator): Promise<void> {
   let [row, column] = [0, 1];
   for (const [wantedRow, wantedColumn] of exercises.mark.solve(await problemOn(sheet, 'mark')).cells) {
-    if (row === 0) row = Number(/row (\d+)/.exec((await sheet.locator(':focus').getAttribute('aria-label')) ?? '')?.[1]);
+    if (row === 0)
+      row = Number(/row (\d+)/.exec((await sheet.locator(':focus').getAttribute('aria-label')) ?? '')?.[1]);
     for (; row < wantedRow; row += 1) await page.keyboard.press('ArrowDown');
     for (; column < wantedColumn; column += 1) await page.keyboard.press('ArrowRight');
     for (; column > wantedColumn; column -= 1) await page.keyboard.press('ArrowLeft');

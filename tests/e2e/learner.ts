@@ -70,7 +70,9 @@ type Packed = readonly [type: number, value: unknown];
 function unpack([type, value]: Packed): unknown {
   if (type === 1) return (value as Packed[]).map(unpack);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value as Record<string, Packed>).map(([name, each]) => [name, unpack(each)]));
+  return Object.fromEntries(
+    Object.entries(value as Record<string, Packed>).map(([name, each]) => [name, unpack(each)]),
+  );
 }
 
 export interface PageData<K extends KindName = KindName> {
@@ -101,7 +103,11 @@ export async function expectQuestion(where: Locator, problem: ExerciseProblem): 
 }
 
 /** The problem on a sheet, made from its seed; the question that stands there has to be the one of that problem. */
-export async function problemOn<K extends KindName>(sheet: Locator, kind: K, seed?: string | number): Promise<ProblemOf<K>> {
+export async function problemOn<K extends KindName>(
+  sheet: Locator,
+  kind: K,
+  seed?: string | number,
+): Promise<ProblemOf<K>> {
   const data = pageData((await sheet.locator('astro-island').getAttribute('props')) ?? '{}') as unknown as PageData<K>;
   const problem = problemFrom({ ...data, kind, ...(seed === undefined ? {} : { seed: String(seed) }) });
   await expectQuestion(sheet.locator('form'), problem);
@@ -111,7 +117,10 @@ export async function problemOn<K extends KindName>(sheet: Locator, kind: K, see
 /** The sum on a sheet, read off its sentences and labels as a learner reads it. */
 export async function sumReadOn(sheet: Locator): Promise<SumProblem> {
   const form = sheet.locator('form');
-  const given = await form.getByText(/^The chart is/).first().innerText();
+  const given = await form
+    .getByText(/^The chart is/)
+    .first()
+    .innerText();
   const [, width = '', capacity = ''] = /The chart is (\d+) columns? wide\. The bar takes (\d+)\./.exec(given) ?? [];
   const labels = await form.locator('label, legend').allInnerTexts();
   const bare: SumProblem = {
@@ -134,7 +143,11 @@ export async function writeSum(into: Locator, problem: SumProblem, answer: SumEn
     if (value === undefined) continue;
     const label = fieldLabel(problem, field);
     if (field === 'parity') {
-      await into.getByRole('group', { name: label }).first().getByRole('radio', { name: String(value) }).check();
+      await into
+        .getByRole('group', { name: label })
+        .first()
+        .getByRole('radio', { name: String(value) })
+        .check();
     } else await into.getByRole('textbox', { name: label, exact: true }).first().fill(String(value));
   }
 }
@@ -172,7 +185,13 @@ export async function openOwnFigures(page: Page): Promise<Locator> {
   const head = page.locator('.lesson-tools');
   await awake(head);
   const summary = head.locator('summary');
-  if (!(await head.locator('details').getAttribute('open').then((open) => open !== null))) await summary.click();
+  if (
+    !(await head
+      .locator('details')
+      .getAttribute('open')
+      .then((open) => open !== null))
+  )
+    await summary.click();
   return head;
 }
 

@@ -9,7 +9,8 @@ const cellsOf = (problem: MarkProblem): readonly Cell[] => mark.solve(problem).c
 const cell = (where: Locator, [row, column]: Cell): Locator =>
   where.getByRole('button', { name: new RegExp(`^row ${row}, column ${column}(, marked by mistake)?$`) });
 const marked = (where: Locator): Locator => where.getByRole('button', { pressed: true });
-const rowSays = (where: Locator, row: number): Locator => where.getByRole('listitem').filter({ hasText: `Row ${row}:` });
+const rowSays = (where: Locator, row: number): Locator =>
+  where.getByRole('listitem').filter({ hasText: `Row ${row}:` });
 
 /** A seed, from a drawn one on, whose question is one of these. */
 function seedOf(target: MarkProblem['target'], wanted: (problem: MarkProblem) => boolean): number {
@@ -73,7 +74,8 @@ test.describe('with a mouse', () => {
 
   test('closing believed a row late is asked about once more, on a smaller piece', async ({ page }) => {
     const slip = 'closing-misplaced';
-    const lateIn = (problem: MarkProblem): Cell => (missteps[slip](problem) as ReturnType<typeof mark.solve>).cells[0] ?? [1, 1];
+    const lateIn = (problem: MarkProblem): Cell =>
+      (missteps[slip](problem) as ReturnType<typeof mark.solve>).cells[0] ?? [1, 1];
     const seed = seedOf('first-closing-row', (problem) => {
       const { explanations } = mark.check(problem, { cells: [lateIn(problem)] });
       return explanations.length === 1 && explanations[0]?.[0] === slip;

@@ -28,7 +28,9 @@ function seedOf(ask: NumberProblem['ask'], wanted: (problem: NumberProblem) => b
 }
 
 async function checkFigure(where: Locator, problem: NumberProblem, figure: number | string, button = 'Check') {
-  await figureField(where, `${fieldLabel(problem, 'figure')}${'tolerance' in problem ? ', in mm' : ''}`).fill(String(figure));
+  await figureField(where, `${fieldLabel(problem, 'figure')}${'tolerance' in problem ? ', in mm' : ''}`).fill(
+    String(figure),
+  );
   await press(where, button);
 }
 
@@ -48,7 +50,9 @@ test.describe('one figure alone proves no slip: a case decides', () => {
     return explanations.length === 1 && explanations[0]?.[0] === slip;
   };
 
-  async function wrongRow(page: Parameters<typeof openExercise>[0]): Promise<[Locator, NumberProblem, Locator, NumberProblem]> {
+  async function wrongRow(
+    page: Parameters<typeof openExercise>[0],
+  ): Promise<[Locator, NumberProblem, Locator, NumberProblem]> {
     const seed = seedOf('full-width-row', alone);
     const sheet = await openExercise(page, 'widening', 'full-width', seed);
     const problem = await problemOn(sheet, 'number', seed);
@@ -80,7 +84,11 @@ test.describe('one figure alone proves no slip: a case decides', () => {
   test('a case that can’t be read decides nothing and stays', async ({ page }) => {
     const [, , group, asked] = await wrongRow(page);
     await checkFigure(group, asked, 'later', 'Check this case');
-    await expectBeside(group, fieldLabel(asked, 'figure'), '“later” can’t be read as a whole number. Enter one in digits, like 14.');
+    await expectBeside(
+      group,
+      fieldLabel(asked, 'figure'),
+      '“later” can’t be read as a whole number. Enter one in digits, like 14.',
+    );
     await expect(group).toBeVisible();
   });
 });
@@ -149,5 +157,6 @@ test('a half-worked figure has its working before it, but for the last step', as
   const before = steps.filter(({ gives }) => gives === null);
   expect(before.length).toBeGreaterThan(0);
   for (const step of before) await expect(sheet).toContainText(stepWords('number', step));
-  for (const step of steps.filter(({ gives }) => gives !== null)) await expect(sheet).not.toContainText(stepWords('number', step));
+  for (const step of steps.filter(({ gives }) => gives !== null))
+    await expect(sheet).not.toContainText(stepWords('number', step));
 });

@@ -1,9 +1,19 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { planPiece, type Plan } from '../../src/solver/index.ts';
+import { type Plan, planPiece } from '../../src/solver/index.ts';
 import { problemWords } from '../../src/words/problems.ts';
 import { rowSummary } from '../../src/words/row-words.ts';
 import { storageWords } from '../../src/words/storage-words.ts';
-import { awake, exerciseSheet, expectReadWhole, LESSON_NAMES, openLesson, openOwnFigures, readWithOwn, sumReadOn, tryIt } from './learner.ts';
+import {
+  awake,
+  exerciseSheet,
+  expectReadWhole,
+  LESSON_NAMES,
+  openLesson,
+  openOwnFigures,
+  readWithOwn,
+  sumReadOn,
+  tryIt,
+} from './learner.ts';
 
 function planOf(size: { width: number; height: number; capacity: number }): Plan {
   const plan = planPiece(size);
@@ -52,7 +62,9 @@ test('in lesson 4 itself the sums, the try-it and the plates follow as well', as
   const fitting = await tryIt(page, 'try-fitting');
   await expect(fitting.getByRole('textbox', { name: 'The chart is wide' })).toHaveValue('22');
   await expect(fitting).toContainText(`So ${MINE.fit.onBar} strings hang on the bar.`);
-  await expect(page.locator('#plate-bar-fitted [data-plate-words]')).toContainText(`On the bar hang ${MINE.fit.onBar} strings`);
+  await expect(page.locator('#plate-bar-fitted [data-plate-words]')).toContainText(
+    `On the bar hang ${MINE.fit.onBar} strings`,
+  );
 });
 
 test('own figures outlast a reload, and the example comes back when asked for', async ({ page }) => {
@@ -65,6 +77,15 @@ test('own figures outlast a reload, and the example comes back when asked for', 
   await expectRead(page, LANTERN);
 });
 
+test('a link into the middle of a lesson leads to one’s own figures as well', async ({ page }) => {
+  await openLesson(page, 'sum');
+  await readWithOwn(page, OWN);
+  await page.goto('lessons/the-fitting-sum/#sum-whole');
+  await expect(page.locator('#sum-whole')).toBeInViewport();
+  const sheet = page.locator('#sum-whole');
+  await expect(sheet.locator('form')).toContainText('The chart is 22 columns wide. The bar takes 12.');
+});
+
 test('another tab follows what is entered in this one', async ({ page, context }) => {
   await openLesson(page, 'shape');
   const other = await context.newPage();
@@ -75,7 +96,9 @@ test('another tab follows what is entered in this one', async ({ page, context }
   await expect(page.getByText(onTheBar(planOf({ ...OWN, capacity: 14 })))).toBeVisible();
 });
 
-test('an odd chart without room for pairs is spoken of with its lone string, a narrow one with no bundles', async ({ page }) => {
+test('an odd chart without room for pairs is spoken of with its lone string, a narrow one with no bundles', async ({
+  page,
+}) => {
   await openLesson(page, 'sum');
   await readWithOwn(page, { capacity: 15, width: 21, height: 18 });
   const prose = page.locator('.prose');
@@ -171,7 +194,9 @@ test.describe('where nothing can be kept', () => {
       await openLesson(page, 'shape');
       await readWithOwn(page, OWN);
       await expect(page.locator('.lesson-tools')).toContainText(storageWords({ kept: false, why: why as 'full' }));
-      await expect(page.locator('.lesson-tools').getByRole('textbox', { name: 'Your chart is wide' })).toHaveValue('22');
+      await expect(page.locator('.lesson-tools').getByRole('textbox', { name: 'Your chart is wide' })).toHaveValue(
+        '22',
+      );
       await expectRead(page, MINE);
     });
 
@@ -194,7 +219,11 @@ test.describe('where nothing can be kept', () => {
     await main.getByRole('textbox', { name: 'The bar takes' }).fill('10');
     await expect(main.getByRole('textbox', { name: 'The bar takes' })).toHaveValue('10');
     await expect(main.getByText(storageWords({ kept: false, why: 'blocked' }))).toBeVisible();
-    await expect(main.getByText(`Row 1, left to right: ${planOf({ capacity: 10, width: 12, height: 14 }).fit.firstRowKnots} knots`).first()).toBeVisible();
+    await expect(
+      main
+        .getByText(`Row 1, left to right: ${planOf({ capacity: 10, width: 12, height: 14 }).fit.firstRowKnots} knots`)
+        .first(),
+    ).toBeVisible();
   });
 });
 

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from '@playwright/test';
-import { type Chart, parseChart, type Plan, type PlanInput, planPiece, type RowPlan } from '../../src/solver/index.ts';
-import { rowSummary } from '../../src/words/row-words.ts';
+import { type Chart, type Plan, type PlanInput, parseChart, planPiece, type RowPlan } from '../../src/solver/index.ts';
 import { numberWord } from '../../src/words/numbers.ts';
+import { rowSummary } from '../../src/words/row-words.ts';
 import { awake } from './learner.ts';
 
 /** A chart of the workbook. */
@@ -41,8 +41,10 @@ const howMany = (word: string): number => HOW_MANY.get(word) ?? Number(word);
 export function knotsSaid(row: string): Record<string, number> {
   const all = /, all in ([^,.]+)/.exec(row)?.[1] ?? '';
   const found: [colour: string | undefined, knots: number][] = [];
-  for (const [, colour] of row.matchAll(/ie a (?:forward-backward|backward-forward) knot(?: in ([^.]+?))? round/g)) found.push([colour, 1]);
-  for (const [, knots = '', colour] of row.matchAll(/Tie (\w+) (?:forward|backward) knots?(?: in ([^.]+))?\./g)) found.push([colour, howMany(knots)]);
+  for (const [, colour] of row.matchAll(/ie a (?:forward-backward|backward-forward) knot(?: in ([^.]+?))? round/g))
+    found.push([colour, 1]);
+  for (const [, knots = '', colour] of row.matchAll(/Tie (\w+) (?:forward|backward) knots?(?: in ([^.]+))?\./g))
+    found.push([colour, howMany(knots)]);
   for (const [, runs = ''] of row.matchAll(/Tie (?:forward|backward) knots: ([^.]+)\./g))
     for (const run of runs.split(', ')) {
       const [knots = '', colour] = run.split(' in ');

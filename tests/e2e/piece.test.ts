@@ -3,8 +3,8 @@ import {
   capacityRange,
   formatChart,
   inspect,
-  parseChart,
   type Plan,
+  parseChart,
   pitches,
   planFit,
   planPiece,
@@ -19,8 +19,10 @@ import { awake } from './learner.ts';
 import { chartOf, knotsPlanned, knotsSaid, openPiece, planOf, rowHead, withChart } from './piece-page.ts';
 
 const part = (page: Page, name: string): Locator => page.getByRole('region', { name, exact: true });
-const rowHeads = (page: Page): Locator => part(page, 'Row by row').getByText(/^Row \d+, (left to right|right to left): \d+ knots?(, [^.]*)?$/);
-const figureIn = (page: Page, label: string): Locator => page.locator('main').getByRole('textbox', { name: label, exact: true });
+const rowHeads = (page: Page): Locator =>
+  part(page, 'Row by row').getByText(/^Row \d+, (left to right|right to left): \d+ knots?(, [^.]*)?$/);
+const figureIn = (page: Page, label: string): Locator =>
+  page.locator('main').getByRole('textbox', { name: label, exact: true });
 
 /** Every row of the plan on the page is this plan’s, with its counts and its colours. */
 async function expectRows(page: Page, plan: Plan): Promise<void> {
@@ -29,14 +31,18 @@ async function expectRows(page: Page, plan: Plan): Promise<void> {
   expect(told.map(knotsSaid)).toEqual(knotsPlanned(plan));
 }
 
-test('a chart of the index is planned on one’s own ring: every row, with the solver’s counts and the chart’s colours', async ({ page }) => {
+test('a chart of the index is planned on one’s own ring: every row, with the solver’s counts and the chart’s colours', async ({
+  page,
+}) => {
   await page.goto('charts/');
   await page.getByRole('link', { name: /^Plan it\s*: Pear$/ }).click();
   await awake(page.locator('main'));
   await figureIn(page, 'The bar takes').fill('12');
   const plan = withChart(chartOf('pear'), { capacity: 12 });
   await expectRows(page, plan);
-  await expect(part(page, 'Gathering and finishing').locator('section > ol > li')).toHaveText(plan.finish.steps.map((step) => finishStepWords(step)));
+  await expect(part(page, 'Gathering and finishing').locator('section > ol > li')).toHaveText(
+    plan.finish.steps.map((step) => finishStepWords(step)),
+  );
   await expect(part(page, 'What to cut').getByRole('listitem').first()).toContainText(`Cut ${plan.fit.folds} pieces`);
   await expect(page.getByRole('combobox', { name: 'Chart' })).toHaveValue('pear');
 });
@@ -70,7 +76,9 @@ test.describe('a chart as text', () => {
     await expectRows(page, withChart(buoy, { capacity: 8 }));
   });
 
-  test('with a mistake is told its line and character, and the last plan stays until it is mended', async ({ page }) => {
+  test('with a mistake is told its line and character, and the last plan stays until it is mended', async ({
+    page,
+  }) => {
     await openPiece(page);
     const field = await paste(page, text);
     await expectRows(page, withChart(buoy, { capacity: 8 }));
@@ -80,7 +88,9 @@ test.describe('a chart as text', () => {
     if (read.ok) throw new Error('This text has no mistake.');
     expect(chartWords(read.problem)).toMatch(/^Line 9, character 1: /);
     await field.fill(wrong);
-    await expect(field).toHaveAccessibleDescription(`${chartWords(read.problem)} The plan below still shows the last chart that could be read.`);
+    await expect(field).toHaveAccessibleDescription(
+      `${chartWords(read.problem)} The plan below still shows the last chart that could be read.`,
+    );
     await expect(field).toHaveValue(wrong);
     await expectRows(page, withChart(buoy, { capacity: 8 }));
     const wider = lines.map((line, index) => (index > 5 && line !== '' ? `..${line}..` : line)).join('\n');
@@ -120,13 +130,17 @@ test('a bar that was measured takes a range of columns, and one of them is chose
   if (!pitch.ok) throw new Error('No pitch comes of this cord.');
   const range = capacityRange({ barWidth: 30, columnPitch: pitch.column });
   if (!range.ok) throw new Error('No capacity comes of this bar.');
-  await expect(page.getByText(`An estimate: the bar takes ${span(range.low, range.high)} columns, most likely ${range.likely}.`)).toBeVisible();
+  await expect(
+    page.getByText(`An estimate: the bar takes ${span(range.low, range.high)} columns, most likely ${range.likely}.`),
+  ).toBeVisible();
   await page.getByRole('button', { name: `Plan with ${range.likely}`, exact: true }).click();
   await expect(figureIn(page, 'The bar takes')).toHaveValue(String(range.likely));
   await expectRows(page, planOf({ width: 12, height: 14, capacity: range.likely }));
 });
 
-test('a chart that is too wide for the ring is refused with what would work, and what would work does', async ({ page }) => {
+test('a chart that is too wide for the ring is refused with what would work, and what would work does', async ({
+  page,
+}) => {
   await openPiece(page, '?chart=heron');
   await figureIn(page, 'The bar takes').fill('3');
   const heron = chartOf('heron');
@@ -184,7 +198,9 @@ test('a piece that begins on the right goes the other way, and so does the left 
   await expectRows(page, right);
   await page.getByRole('group', { name: 'Row 1 begins on the' }).getByRole('radio', { name: 'left' }).check();
   await page.getByRole('radio', { name: 'left hand' }).check();
-  await expect(page.getByRole('group', { name: 'Row 1 begins on the' }).getByRole('radio', { name: 'right' })).toBeChecked();
+  await expect(
+    page.getByRole('group', { name: 'Row 1 begins on the' }).getByRole('radio', { name: 'right' }),
+  ).toBeChecked();
   await expectRows(page, right);
 });
 

@@ -1,7 +1,7 @@
 import { expect, type Page, test } from '@playwright/test';
 import { extractText, getDocumentProxy } from 'unpdf';
-import { chartOf, openPiece, withChart } from './piece-page.ts';
 import { LESSON_NAMES, LESSONS, openLesson } from './learner.ts';
+import { chartOf, openPiece, withChart } from './piece-page.ts';
 
 /** What a printer leaves of a sheet between the margins of the print sheet, in CSS pixels. */
 const SHEETS = {
@@ -22,7 +22,11 @@ async function printed(page: Page, format: Sheet): Promise<{ pages: number; line
 /** Words on buttons and beside fields: they mean nothing on paper. */
 const controlWords = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
-    [...document.querySelectorAll<HTMLElement>('main :is(button, label, legend, option), main .forms :is(h2, .note, summary)')]
+    [
+      ...document.querySelectorAll<HTMLElement>(
+        'main :is(button, label, legend, option), main .forms :is(h2, .note, summary)',
+      ),
+    ]
       .filter((element) => element.checkVisibility() && !element.closest('.checklist, .entry, .exercise-form'))
       .map((element) => (element.textContent ?? '').replace(/\s+/g, ' ').trim())
       .filter((words) => words.length > 2),
@@ -34,14 +38,16 @@ async function cutFigures(page: Page, sheet: Sheet): Promise<string[]> {
   await page.setViewportSize(room);
   await page.emulateMedia({ media: 'print' });
   const found = await page.evaluate(({ width, height }) => {
-    const whole = (element: Element | null): boolean => element !== null && (getComputedStyle(element).breakInside === 'avoid' || whole(element.parentElement));
+    const whole = (element: Element | null): boolean =>
+      element !== null && (getComputedStyle(element).breakInside === 'avoid' || whole(element.parentElement));
     return [...document.querySelectorAll('main figure, main svg, main table.mark-grid')].flatMap((figure) => {
       if (!figure.checkVisibility()) return [];
       const box = figure.getBoundingClientRect();
       const name = `${figure.localName} ${figure.id || figure.closest('[id]')?.id}`;
       const faults: string[] = [];
       if (box.height > height) faults.push(`${name}: ${Math.round(box.height)} high on a sheet of ${height}`);
-      if (box.right > width + 1 || box.left < -1) faults.push(`${name}: ${Math.round(box.right)} wide on a sheet of ${width}`);
+      if (box.right > width + 1 || box.left < -1)
+        faults.push(`${name}: ${Math.round(box.right)} wide on a sheet of ${width}`);
       if (!whole(figure)) faults.push(`${name}: may break over two sheets`);
       return faults;
     });
@@ -63,7 +69,8 @@ for (const sheet of Object.keys(SHEETS) as Sheet[])
     const { pages, lines, text } = await printed(page, sheet);
     expect(pages).toBeGreaterThanOrEqual(4);
     expect(pages).toBeLessThanOrEqual(16);
-    for (const { row, knots } of plan.rows) expect(text).toMatch(new RegExp(`Row ${row}, (left to right|right to left): ${knots} knots?\\b`));
+    for (const { row, knots } of plan.rows)
+      expect(text).toMatch(new RegExp(`Row ${row}, (left to right|right to left): ${knots} knots?\\b`));
     for (const line of told) expect(text).toContain(plain(line));
     expect(lines.filter((line) => controls.includes(line))).toEqual([]);
     expect(text).not.toContain('needs script');
@@ -82,10 +89,14 @@ test('the largest piece that is likely, by size alone, has no figure cut either'
 });
 
 for (const name of LESSON_NAMES)
-  test(`the lesson “${LESSONS[name]}” is a good sheet of paper: lines to write on, nothing folded away, no figure cut`, async ({ page }) => {
+  test(`the lesson “${LESSONS[name]}” is a good sheet of paper: lines to write on, nothing folded away, no figure cut`, async ({
+    page,
+  }) => {
     await openLesson(page, name);
     const controls = await controlWords(page);
-    const cases = await page.locator('.exercise').evaluateAll((sheets) => sheets.map((sheet) => sheet.querySelector('details p')?.textContent ?? ''));
+    const cases = await page
+      .locator('.exercise')
+      .evaluateAll((sheets) => sheets.map((sheet) => sheet.querySelector('details p')?.textContent ?? ''));
     const { pages, lines, text } = await printed(page, 'A4');
     expect(pages).toBeGreaterThanOrEqual(3);
     expect(pages).toBeLessThanOrEqual(20);
@@ -94,6 +105,8 @@ for (const name of LESSON_NAMES)
     for (const hint of cases) expect(text).toContain(plain(hint));
     for (const sheet of Object.keys(SHEETS) as Sheet[]) expect(await cutFigures(page, sheet), sheet).toEqual([]);
     await page.emulateMedia({ media: 'print' });
-    for (const sheet of await page.locator('.exercise').all()) await expect(sheet.locator('.write-here, .mark-grid').first()).toBeVisible();
-    for (const control of await page.locator('input:not(.checklist input), select, textarea').all()) await expect(control).toBeHidden();
+    for (const sheet of await page.locator('.exercise').all())
+      await expect(sheet.locator('.write-here, .mark-grid').first()).toBeVisible();
+    for (const control of await page.locator('input:not(.checklist input), select, textarea').all())
+      await expect(control).toBeHidden();
   });

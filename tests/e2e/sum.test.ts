@@ -36,7 +36,17 @@ const slipped = (slip: FittingSlip, problem: SumProblem) => missteps[slip](probl
 
 /** The figures of the last sum of lesson 4, in which every slip shows. */
 const WHOLE: readonly SumField[] = [
-  'places', 'spare', 'eachSide', 'parity', 'borrowed', 'onBar', 'bundle', 'foldsOnBar', 'foldsEachSide', 'firstRowKnots', 'fullWidthRow',
+  'places',
+  'spare',
+  'eachSide',
+  'parity',
+  'borrowed',
+  'onBar',
+  'bundle',
+  'foldsOnBar',
+  'foldsEachSide',
+  'firstRowKnots',
+  'fullWidthRow',
 ];
 
 /** A seed, from a drawn one on, whose sum is one of these. */
@@ -72,8 +82,7 @@ test('a right sum is called right, beside each figure and as a whole', async ({ 
   const problem = await problemOn(sheet, 'sum', seed);
   await checkSum(sheet, problem, truth(problem));
   await expect(said(sheet), replay).toHaveText('That is right.');
-  for (const field of problem.fields)
-    await expectBeside(sheet, fieldLabel(problem, field), 'This is right.', replay);
+  for (const field of problem.fields) await expectBeside(sheet, fieldLabel(problem, field), 'This is right.', replay);
 });
 
 test('Enter checks a figure and those above it, and asks for none below', async ({ page }) => {
@@ -108,7 +117,10 @@ const OF_EVEN_WIDTHS: Readonly<Record<Exclude<FittingSlip, 'lone-string-forgotte
 
 test.describe('a slip is named in its own words, with this learner’s figures', () => {
   /** Slips that part ways at the half: one of these shows only where it is even, the others where it is odd. */
-  const halves = { even: ['borrowed-though-even'], odd: Object.keys(OF_EVEN_WIDTHS).filter((slip) => slip !== 'borrowed-though-even') } as Record<'even' | 'odd', FittingSlip[]>;
+  const halves = {
+    even: ['borrowed-though-even'],
+    odd: Object.keys(OF_EVEN_WIDTHS).filter((slip) => slip !== 'borrowed-though-even'),
+  } as Record<'even' | 'odd', FittingSlip[]>;
 
   for (const [half, slips] of Object.entries(halves))
     test(`where the half is ${half}, each slip that can be made there`, async ({ page }) => {
@@ -121,7 +133,9 @@ test.describe('a slip is named in its own words, with this learner’s figures',
           await checkSum(sheet, problem, slipped(slip, problem));
           await expect.soft(said(sheet), `${slip}; ${replay}`).toContainText(inWords(problem, slip));
           for (const other of slips.filter((each) => each !== slip))
-            expect.soft(await said(sheet).innerText(), `${other} as well; ${replay}`).not.toContain(inWords(problem, other));
+            expect
+              .soft(await said(sheet).innerText(), `${other} as well; ${replay}`)
+              .not.toContain(inWords(problem, other));
           await expect.soft(said(sheet)).not.toContainText('You would get this if');
         });
     });
@@ -199,10 +213,15 @@ test('one slip is one slip: what follows from it is said to follow, and is held 
   await expect(said(sheet)).toContainText('Look at “Strings borrowed from the bar” first');
 });
 
-test('figures that no slip leads to are not put down to one, and the first that does not follow is named', async ({ page }) => {
+test('figures that no slip leads to are not put down to one, and the first that does not follow is named', async ({
+  page,
+}) => {
   const sheet = await openExercise(page, 'sum', 'sum-first');
   const problem = await sumReadOn(sheet);
-  const odd: Record<string, string> = { ...Object.fromEntries(problem.fields.map((field) => [field, '77'])), parity: 'odd' };
+  const odd: Record<string, string> = {
+    ...Object.fromEntries(problem.fields.map((field) => [field, '77'])),
+    parity: 'odd',
+  };
   await checkSum(sheet, problem, odd);
   await expect(said(sheet)).toContainText(noSlipWords(problem, 'places'));
   await expect(said(sheet)).not.toContainText('You would get this if');
@@ -211,7 +230,10 @@ test('figures that no slip leads to are not put down to one, and the first that 
 test('what can’t be read is no try: nothing is held wrong, and it is said what would do', async ({ page }) => {
   const sheet = await openExercise(page, 'sum', 'sum-first');
   const problem = await sumReadOn(sheet);
-  await checkSum(sheet, problem, { ...Object.fromEntries(Object.entries(truth(problem)).map(([f, v]) => [f, String(v)])), spare: 'ten or so' });
+  await checkSum(sheet, problem, {
+    ...Object.fromEntries(Object.entries(truth(problem)).map(([f, v]) => [f, String(v)])),
+    spare: 'ten or so',
+  });
   await expectBeside(
     sheet,
     'Spare strings',
@@ -275,7 +297,10 @@ test.describe('help comes in steps', () => {
   });
 });
 
-test('“Another like it” has other figures, and its address opens the same on any other device', async ({ page, browser }) => {
+test('“Another like it” has other figures, and its address opens the same on any other device', async ({
+  page,
+  browser,
+}) => {
   const sheet = await openExercise(page, 'sum', 'sum-first');
   const first = await sumReadOn(sheet);
   await writeSum(sheet, first, truth(first));

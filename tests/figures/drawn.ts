@@ -142,5 +142,3 @@ export function together(all: readonly Label[]): [Label, Label] | null {
         return [one, other];
   return null;
 }
-
-export const bundlesAt = (fit: Fit): number => (fit.left.columns > 0 ? 1 : 0) + (fit.right.columns > 0 ? 1 : 0);

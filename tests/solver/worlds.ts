@@ -16,7 +16,7 @@ export interface Figures {
 }
 
 export const other = (side: SideName): SideName => (side === 'left' ? 'right' : 'left');
-export const otherMethod = (method: OddMethod): OddMethod => (method === 'lone-string' ? 'carried-end' : 'lone-string');
+const otherMethod = (method: OddMethod): OddMethod => (method === 'lone-string' ? 'carried-end' : 'lone-string');
 
 /** An odd bundle limit acts as one less, for folds put strands beside the bar in twos. */
 export const strandLimit = (maxBundle: number): number => maxBundle - (maxBundle % 2);
@@ -172,7 +172,7 @@ export interface Wish {
  * allows them: both edges at least 1, together at most the width, and at the end two single
  * strings left over and no bundle above the limit. May add rows where so few can't end legally.
  */
-export function outlineFrom(fit: Fit, wishes: readonly Wish[]): Bundles {
+function outlineFrom(fit: Fit, wishes: readonly Wish[]): Bundles {
   const { width } = fit;
   const start = mounted(fit);
   const limit = Math.max(strandLimit(fit.maxBundle), start.left, start.right);
@@ -262,7 +262,7 @@ export function drawOutline(draw: Draw): { fit: Fit; bundles: Bundles; startSide
 }
 
 const methods = fc.constantFrom<OddMethod>('lone-string', 'carried-end');
-export const startSides = fc.constantFrom<SideName>('left', 'right');
+const startSides = fc.constantFrom<SideName>('left', 'right');
 
 /** Figures of the whole allowed range, half of them near the edge where a split is just possible. */
 export const figures: fc.Arbitrary<Figures> = fc

@@ -169,7 +169,8 @@ describe('every row of every piece', () => {
       const { palette } = chart;
       const lines = rowWords({ row, before, fit, palette });
       const ledger = rowLedger({ row, before, fit, palette });
-      const inColours = (said: readonly { text: string }[]) => said.flatMap(({ text }) => text.match(/ in [a-z]/g) ?? []).length;
+      const inColours = (said: readonly { text: string }[]) =>
+        said.flatMap(({ text }) => text.match(/ in [a-z]/g) ?? []).length;
       expect(ledger.length).toBeLessThanOrEqual(lines.length);
       expect(inColours(ledger)).toBe(inColours(lines));
       for (const { text } of ledger) expectSentences(text);

@@ -75,7 +75,7 @@ export function lengthOf(path: Path): number {
 }
 
 /** The first `length` d of a line; where the line is too short it is drawn on straight. */
-export function firstOf(path: Path, length: number): Point[] {
+function firstOf(path: Path, length: number): Point[] {
   const points: Point[] = [];
   let left = length;
   for (const [i, point] of path.entries()) {

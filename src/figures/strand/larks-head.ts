@@ -15,7 +15,7 @@ export const bar = {
   ],
   radius: barRadius,
 } as const;
-export const barRod = { along: 'x', at: [0, 0], radius: barRadius } as const;
+const barRod = { along: 'x', at: [0, 0], radius: barRadius } as const;
 
 const closed = 2.2;
 

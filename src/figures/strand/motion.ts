@@ -52,7 +52,7 @@ export function motionOf(tying: Tying, drawnUp: () => readonly Path[][]): Motion
 }
 
 /** The cords of the loose knot from where they are held to where they leave the picture. */
-export function looseRuns(tying: Tying): Path[] {
+function looseRuns(tying: Tying): Path[] {
   return (tying.keys(anyEnd).at(-1) as Key).lines.map((control, c) => {
     const whole = smooth(control);
     const [first, last] = heldAt(control, tying.moving[c]);

@@ -44,8 +44,7 @@ export function orderDown(model: Crossed, strand: string, bases: readonly string
   return [...new Set(orders)].join(' | ');
 }
 
-export const basesOf = (model: Crossed): string[] =>
-  model.strands.filter(({ role }) => role === 'base').map(({ id }) => id);
+const basesOf = (model: Crossed): string[] => model.strands.filter(({ role }) => role === 'base').map(({ id }) => id);
 
 function passList(model: Crossed, strand: string, bases: readonly string[]): Pass[] {
   const list: Pass[] = [];

@@ -2,7 +2,6 @@
 export type Point = readonly [x: number, y: number, z: number];
 export type Path = readonly Point[];
 
-export const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 export const plus = (a: Point, b: Point, times = 1): Point => [
   a[0] + b[0] * times,
   a[1] + b[1] * times,
@@ -13,7 +12,6 @@ export const between = (a: Point, b: Point, t: number): Point => [
   a[1] + (b[1] - a[1]) * t,
   a[2] + (b[2] - a[2]) * t,
 ];
-export const dot = (a: Point, b: Point): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 /** Length of a step; by square root alone, so that every machine gets the same figure. */
 export const distance = (a: Point, b: Point): number => {
   const x = a[0] - b[0];

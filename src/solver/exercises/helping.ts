@@ -5,12 +5,9 @@ import { solving } from './solving.ts';
 import type { Helping } from './steps.ts';
 import { hints as sumHints } from './sum/hints.ts';
 
-export { diagnose } from '../missteps/diagnose.ts';
-export { followUp, settle } from '../missteps/follow-up.ts';
-
 /**
- * All that a page fetches when the first wrong answer or the first hint asks for it: worked steps, hints, and
- * with them the diagnosis and its follow-up questions.
+ * All that a page fetches when help is asked for: hints, and the worked steps they
+ * show of a case with other figures.
  */
 export const helping: { readonly [K in KindName]: Helping<K> } = {
   sum: { solution: solving.sum, hints: sumHints },

@@ -26,7 +26,7 @@ const shareOf = (inAll: number, side: 0 | 1): number => (side === 0 ? Math.ceil(
  * Each slip as the rules a learner goes by who makes it (all else as a maker does). Where it can go two ways
  * (a row late or early, the left side or the right), both stand here, the likelier first.
  */
-export const ROWS: { readonly [Id in RowSlip]: Slip } = {
+const ROWS: { readonly [Id in RowSlip]: Slip } = {
   // Every string of a bundle is given a knot of its own.
   'bundle-counted-as-strings': [{ knots: ({ width }) => width }],
   // Only the strings beside the bundles are counted.

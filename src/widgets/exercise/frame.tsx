@@ -1,5 +1,13 @@
 import { createSignal, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
-import type { FieldOf, JudgedOf, JudgeOptions, KindName, Level, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
+import type {
+  FieldOf,
+  JudgedOf,
+  JudgeOptions,
+  KindName,
+  Level,
+  OptionsOf,
+  ProblemOf,
+} from '../../solver/exercises/contract.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
@@ -54,7 +62,13 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const { id } = props;
   const { Entry } = view;
   let say: HTMLDivElement | undefined;
-  const built: Asked<K> = { problem: props.problem, question: props.question, given: props.given, seed: props.seed, own: null };
+  const built: Asked<K> = {
+    problem: props.problem,
+    question: props.question,
+    given: props.given,
+    seed: props.seed,
+    own: null,
+  };
   const [asked, setAsked] = createSignal(built);
   const [entered, setEntered] = createSignal<Entered>({});
   const [judged, setJudged] = createSignal<JudgedOf<K> | null>(null);
@@ -139,7 +153,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const keep = (change: Parameters<typeof saveAnswer>[2]) => setKeeping(saveAnswer(id, keptAs(), change));
 
   /** Help is fetched when it is first asked for; what comes too late, for figures that are gone, is not shown. */
-  async function withHelp<Part>(part: Promise<Part>, use: (part: Part, asked: ProblemOf<K>) => HelpBoard | Promise<HelpBoard>): Promise<boolean> {
+  async function withHelp<Part>(
+    part: Promise<Part>,
+    use: (part: Part, asked: ProblemOf<K>) => HelpBoard | Promise<HelpBoard>,
+  ): Promise<boolean> {
     const before = problem();
     const shown = await use(await part, before);
     if (before !== problem()) return false;
@@ -285,12 +302,20 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
           <p class="field-problem">{sayNotKept()}</p>
         </Show>
       </div>
-      <Show when={help()?.followUp}>{(open) => <FollowUp view={view} id={`${id}-case`} asked={open()} onSettled={(found) => {
+      <Show when={help()?.followUp}>
+        {(open) => (
+          <FollowUp
+            view={view}
+            id={`${id}-case`}
+            asked={open()}
+            onSettled={(found) => {
               // The case goes, and the focus with it: it moves to what is said of it.
               if (!found.followUp) say?.focus();
               setHelp({ ...help(), ...found });
             }}
-          />}</Show>
+          />
+        )}
+      </Show>
     </form>
   );
 }

@@ -3,7 +3,7 @@ import { judge } from '../../solver/exercises/mark/judge.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
-import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
 const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
@@ -13,7 +13,10 @@ const range = (from: number, to: number): number[] => Array.from({ length: to - 
 
 /** Part of a chart whose cells are marked with pointer, touch or keys: arrows move, space marks. */
 function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
-  const shown = () => (props.problem.target === 'first-closing-row' ? range(1, props.problem.height) : range(props.problem.from, props.problem.to));
+  const shown = () =>
+    props.problem.target === 'first-closing-row'
+      ? range(1, props.problem.height)
+      : range(props.problem.from, props.problem.to);
   const columns = () => range(1, props.problem.width);
   const [at, setAt] = createSignal<Cell>([0, 1]);
   const place = (): Cell => (shown().includes(at()[0]) ? at() : [shown()[0] ?? 1, 1]);
@@ -46,6 +49,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
   return (
     <div class="mark-entry">
       <div class="mark-scroll">
+        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are walked with arrow keys is a grid */}
         <table class="mark-grid" ref={grid} onKeyDown={move} role="grid" aria-label="Chart to mark">
           <tbody>
             <For each={shown()}>
@@ -54,6 +58,8 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                   <th scope="row">{row}</th>
                   <For each={columns()}>
                     {(column) => (
+                      // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of that grid
+                      // biome-ignore lint/a11y/useFocusableInteractive: its button takes the focus
                       <td role="gridcell" aria-selected={marked(row, column)}>
                         <button
                           type="button"
@@ -79,7 +85,9 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
           {(row) => {
             const say = () => {
               const judged = props.judged?.fields[`row-${row}`];
-              return judged && judged.verdict !== 'right' ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdictWords(props.problem, `row-${row}`, judged)}` : '';
+              return judged && judged.verdict !== 'right'
+                ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdictWords(props.problem, `row-${row}`, judged)}`
+                : '';
             };
             return (
               <Show when={say()}>

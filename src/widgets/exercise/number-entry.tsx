@@ -35,7 +35,11 @@ export function NumberEntry(props: Props): JSX.Element {
         autocomplete="off"
         readonly={props.given}
         value={props.value}
-        aria-invalid={props.verdict === 'wrong' || props.verdict === 'unreadable' || props.verdict === 'missing' ? 'true' : undefined}
+        aria-invalid={
+          props.verdict === 'wrong' || props.verdict === 'unreadable' || props.verdict === 'missing'
+            ? 'true'
+            : undefined
+        }
         aria-describedby={`${props.id}-say`}
         onInput={(event) => props.onEnter(event.currentTarget.value)}
         onKeyDown={(event) => {

@@ -1,9 +1,9 @@
 import type { JSX } from 'solid-js';
 import { judge } from '../../solver/exercises/number/judge.ts';
-import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { fieldLabel, fieldUnit } from '../../words/exercises/labels.ts';
+import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
-import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -37,4 +37,6 @@ const view: KindView<'number'> = {
   Entry: FigureEntry,
 };
 
-export const NumberExercise = (props: ExerciseProps<'number'>): JSX.Element => <ExerciseFrame asked={props} view={view} />;
+export const NumberExercise = (props: ExerciseProps<'number'>): JSX.Element => (
+  <ExerciseFrame asked={props} view={view} />
+);

@@ -15,7 +15,13 @@ export interface Slips<K extends KindName> {
 
 /** What lies behind the wrong answers of one kind, in words. A page fetches this with the first of them. */
 export function slipsFor<K extends KindName>(kind: K): Slips<K> {
-  const told = (say: string, problem: ProblemOf<K>, answer: AnswerOf<K>, explanations: readonly SlipSet[], certain: boolean): Explained => ({
+  const told = (
+    say: string,
+    problem: ProblemOf<K>,
+    answer: AnswerOf<K>,
+    explanations: readonly SlipSet[],
+    certain: boolean,
+  ): Explained => ({
     slips: { say, slips: explanationWords(problem, answer, { explanations, needsFollowUp: !certain }).flat() },
     followUp: undefined,
   });
@@ -51,7 +57,8 @@ export function slipsFor<K extends KindName>(kind: K): Slips<K> {
   return {
     async explain(problem, answer, first, options) {
       const { explanations, needsFollowUp } = diagnose(kind, problem, answer, options);
-      if (explanations.length === 0) return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
+      if (explanations.length === 0)
+        return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
       return explanations.length === 1 && !needsFollowUp
         ? told('', problem, answer, explanations, true)
         : decide(problem, answer, explanations, []);

@@ -3,7 +3,7 @@ import { judge } from '../../solver/exercises/sum/judge.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
-import { type ExerciseProps, ExerciseFrame } from './frame.tsx';
+import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -36,7 +36,11 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
                 />
               }
             >
-              <fieldset class="entry choice" data-verdict={result()?.verdict} aria-describedby={`${props.id}-${field}-say`}>
+              <fieldset
+                class="entry choice"
+                data-verdict={result()?.verdict}
+                aria-describedby={`${props.id}-${field}-say`}
+              >
                 <legend>{label()}</legend>
                 <For each={['even', 'odd'] as const}>
                   {(word) => (

@@ -1,7 +1,7 @@
 import { createSignal, createUniqueId, For, type JSX, Show } from 'solid-js';
 import { formatChart, parseChart } from '../../solver/chart-text.ts';
-import { WIDTHS } from '../../solver/ranges.ts';
 import { HEIGHTS } from '../../solver/outline.ts';
+import { WIDTHS } from '../../solver/ranges.ts';
 import { chartWords } from '../../words/chart-words.ts';
 import { Choice } from '../choice.tsx';
 import { WholeNumber } from '../whole-number.tsx';
@@ -67,7 +67,13 @@ export function ChartForm(props: Props): JSX.Element {
 
   return (
     <>
-      <Choice legend="The picture is" choices={['index', 'text', 'size']} value={way()} words={(each) => FROM[each]} onValue={change} />
+      <Choice
+        legend="The picture is"
+        choices={['index', 'text', 'size']}
+        value={way()}
+        words={(each) => FROM[each]}
+        onValue={change}
+      />
       <Show when={way() === 'index'}>
         <label for={`${id}-index`}>Chart</label>
         <select
@@ -107,7 +113,11 @@ export function ChartForm(props: Props): JSX.Element {
           aria-describedby={`${id}-text-say`}
           onInput={(event) => paste(event.currentTarget.value)}
         />
-        <p id={`${id}-text-say`} classList={{ 'field-problem': Boolean(mistake()), note: !mistake() }} aria-live="polite">
+        <p
+          id={`${id}-text-say`}
+          classList={{ 'field-problem': Boolean(mistake()), note: !mistake() }}
+          aria-live="polite"
+        >
           <Show
             when={mistake()}
             fallback={

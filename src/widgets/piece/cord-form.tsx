@@ -29,7 +29,18 @@ export function CordForm(props: { own: Own }): JSX.Element {
     const found = measured();
     if (!found.ok) return;
     const { ok: _, ...figures } = found;
-    own.change({ cord: { measured: Object.keys(figures).length > 0 ? { ...own.figures().cord.measured, ...figures } : own.figures().cord.measured } });
+    own.change({
+      cord: {
+        measured:
+          Object.keys(figures).length > 0
+            ? { ...own.figures().cord.measured, ...figures }
+            : own.figures().cord.measured,
+      },
+    });
+  };
+  const backToEstimates = () => {
+    setSwatch({});
+    own.change({ cord: { measured: null } });
   };
   const refused = () => {
     const found = measured();
@@ -97,7 +108,7 @@ export function CordForm(props: { own: Own }): JSX.Element {
         <Show when={own.figures().cord.measured}>
           <p>
             Your swatch is used in this plan.{' '}
-            <button type="button" onClick={() => (setSwatch({}), own.change({ cord: { measured: null } }))}>
+            <button type="button" onClick={backToEstimates}>
               Go back to estimates
             </button>
           </p>

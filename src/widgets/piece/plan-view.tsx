@@ -33,16 +33,20 @@ export function PlanView(props: Props): JSX.Element {
   const draw = (name: 'bar' | 'outline' | 'chart' | 'gathering', options: object) =>
     drawFigure(name, props.plan, options, { id: `plan-${name}`, words: figureWords });
   const cut = createMemo(() =>
-    cutList({ fit: fit(), bundles: props.plan.outline, rows: props.plan.rows, chart: props.chart, thread: props.thread }),
+    cutList({
+      fit: fit(),
+      bundles: props.plan.outline,
+      rows: props.plan.rows,
+      chart: props.chart,
+      thread: props.thread,
+    }),
   );
   const cutPlan = () => {
     const found = cut();
     return found.ok ? found : null;
   };
   const warnings = createMemo(() =>
-    props.chart
-      ? inspect({ chart: props.chart, fit: fit(), bundles: props.plan.outline, rows: props.plan.rows })
-      : [],
+    props.chart ? inspect({ chart: props.chart, fit: fit(), bundles: props.plan.outline, rows: props.plan.rows }) : [],
   );
   const palette = () => props.chart?.palette ?? null;
   /** What to do in a row; its heading says already which row it is. */
@@ -51,7 +55,9 @@ export function PlanView(props: Props): JSX.Element {
   return (
     <div class="plan">
       <section aria-labelledby="plan-sum">
-        <h2 id="plan-sum" tabindex="-1">The fitting sum</h2>
+        <h2 id="plan-sum" tabindex="-1">
+          The fitting sum
+        </h2>
         <ol class="working">
           <For each={props.plan.working}>
             {(step) => (

@@ -45,9 +45,25 @@ export function RingForm(props: { own: Own }): JSX.Element {
     return limit.ok ? limit : null;
   });
 
+  /** Takes a figure that the page found; what stood half typed in the field goes. */
+  const planWith = (found: number) => {
+    setCapacity(null);
+    own.change({ capacity: found });
+  };
+  const allow = (strands: number) => {
+    setMost(null);
+    own.change({ maxBundle: strands });
+  };
+
   return (
     <>
-      <Choice legend="How do you know?" choices={['trial', 'measure']} value={way()} words={(each) => WAYS[each]} onValue={setWay} />
+      <Choice
+        legend="How do you know?"
+        choices={['trial', 'measure']}
+        value={way()}
+        words={(each) => WAYS[each]}
+        onValue={setWay}
+      />
       <Show when={way() === 'measure'}>
         <div class="fields">
           <Measure
@@ -71,7 +87,10 @@ export function RingForm(props: { own: Own }): JSX.Element {
             };
             return (
               <div class="found">
-                <Show when={good()} fallback={<p class="field-problem">{problemWords(bad() ?? { code: 'no-fit', values: {} })}</p>}>
+                <Show
+                  when={good()}
+                  fallback={<p class="field-problem">{problemWords(bad() ?? { code: 'no-fit', values: {} })}</p>}
+                >
                   {(spread) => (
                     <>
                       <p>
@@ -79,7 +98,7 @@ export function RingForm(props: { own: Own }): JSX.Element {
                         {spread().likely}. Before you cut, tie a trial row and count.
                       </p>
                       <Show when={spread().likely >= CAPACITIES.low}>
-                        <button type="button" onClick={() => (setCapacity(null), own.change({ capacity: spread().likely }))}>
+                        <button type="button" onClick={() => planWith(spread().likely)}>
                           Plan with {spread().likely}
                         </button>
                       </Show>
@@ -94,10 +113,10 @@ export function RingForm(props: { own: Own }): JSX.Element {
                               {(low) => (
                                 <div>
                                   <p>
-                                    On the shortest bar of that range the plan for {spread().likely} would not lie flat. This one is
-                                    safe on all of them: {fitWords(low())}.
+                                    On the shortest bar of that range the plan for {spread().likely} would not lie flat.
+                                    This one is safe on all of them: {fitWords(low())}.
                                   </p>
-                                  <button type="button" onClick={() => (setCapacity(null), own.change({ capacity: spread().low }))}>
+                                  <button type="button" onClick={() => planWith(spread().low)}>
                                     Plan safely, with {spread().low}
                                   </button>
                                 </div>
@@ -156,7 +175,7 @@ export function RingForm(props: { own: Own }): JSX.Element {
             <p>
               With your cord, {count(limit().limit, 'strand')} pass.{' '}
               <Show when={limit().limit >= MAX_BUNDLES.low}>
-                <button type="button" onClick={() => (setMost(null), own.change({ maxBundle: limit().limit }))}>
+                <button type="button" onClick={() => allow(limit().limit)}>
                   Use {limit().limit}
                 </button>
               </Show>

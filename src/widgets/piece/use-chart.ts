@@ -35,7 +35,11 @@ export function useChart(own: Own, chartsAt: string): ChosenChart {
           const now = own.figures().chart;
           if (now?.from === 'index' && now.id === id) take(text);
         })
-        .catch(() => setProblem('The chart could not be fetched. Without a network, open the page of charts once while you have one, or paste the chart as text.'));
+        .catch(() =>
+          setProblem(
+            'The chart could not be fetched. Without a network, open the page of charts once while you have one, or paste the chart as text.',
+          ),
+        );
     }
   });
   return { chart, problem };

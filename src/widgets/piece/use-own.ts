@@ -4,8 +4,8 @@ import {
   type OwnFigures,
   type OwnFiguresChange,
   ownFiguresProblems,
-  saveOwnFigures,
   STARTING_FIGURES,
+  saveOwnFigures,
   subscribeOwnFigures,
 } from '../../store/own-figures.ts';
 import { problemWords } from '../../words/problems.ts';

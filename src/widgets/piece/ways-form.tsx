@@ -1,7 +1,7 @@
 import { createSignal, type JSX, Show } from 'solid-js';
-import { ODD_METHODS, SIDES } from '../../solver/ranges.ts';
 import { largestClosing, ROW_STEPS } from '../../solver/outline.ts';
 import type { Fit } from '../../solver/piece.ts';
+import { ODD_METHODS, SIDES } from '../../solver/ranges.ts';
 import { choiceWord } from '../../words/choices.ts';
 import { Choice } from '../choice.tsx';
 import { WholeNumber } from '../whole-number.tsx';
@@ -64,7 +64,8 @@ export function WaysForm(props: { own: Own; fit: Fit | null }): JSX.Element {
         onValue={(each) => {
           setOther(each === 'other');
           if (each !== 'other') own.change({ closingBundle: each === 'full-width' ? 1 : null });
-          else own.change({ closingBundle: own.figures().closingBundle ?? (props.fit ? largestClosing(props.fit) : 2) });
+          else
+            own.change({ closingBundle: own.figures().closingBundle ?? (props.fit ? largestClosing(props.fit) : 2) });
         }}
       />
       <div class="fields">

@@ -2,9 +2,9 @@ import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'so
 import type { Fit } from '../../solver/piece.ts';
 import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
-import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
 import { splitName } from '../../store/own-figures.ts';
 import { ownPlanInput, threadOf } from '../../store/own-reading.ts';
+import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
 import { fitWords } from '../../words/fit-words.ts';
 import { problemWords } from '../../words/problems.ts';
 import { storageWords } from '../../words/storage-words.ts';
@@ -49,7 +49,9 @@ export function YourPiece(props: Props): JSX.Element {
   /** The chart, as soon as it is the one that the figures speak of. */
   const chart = createMemo(() => {
     const found = chosen.chart();
-    return found && own.figures().chart && found.width === input().width && found.height === input().height ? found : null;
+    return found && own.figures().chart && found.width === input().width && found.height === input().height
+      ? found
+      : null;
   });
   const answer = createMemo(() => planPiece({ ...input(), chart: chart() ?? undefined }));
   const splits = createMemo((): readonly Fit[] => {

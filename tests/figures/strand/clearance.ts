@@ -13,7 +13,7 @@ interface Piece {
 const size = (x: number, y: number, z: number): number => Math.sqrt(x * x + y * y + z * z);
 export const step = (a: Point, b: Point): number => size(a[0] - b[0], a[1] - b[1], a[2] - b[2]);
 
-export function lengthOf(path: Path): number {
+function lengthOf(path: Path): number {
   let sum = 0;
   for (let i = 1; i < path.length; i++) sum += step(path[i - 1] as Point, path[i] as Point);
   return sum;
@@ -188,7 +188,7 @@ function farthest(before: Path, after: Path): number {
 }
 
 /** Beyond this, in d, how near two cords are makes no difference; `nearest` then says this much. */
-export const farEnough = 0.95;
+const farEnough = 0.95;
 
 export interface Watched {
   readonly moments: number;

@@ -4,7 +4,17 @@ import { expect, test } from 'vitest';
 import { exercises } from '../../../src/solver/exercises/index.ts';
 
 const ROOT = resolve(import.meta.dirname, '../../../src/solver/exercises');
-const PARTS = ['problem.ts', 'make.ts', 'solve.ts', 'judge.ts', 'fade.ts', 'solution.ts', 'hints.ts', 'missteps.ts', 'index.ts'];
+const PARTS = [
+  'problem.ts',
+  'make.ts',
+  'solve.ts',
+  'judge.ts',
+  'fade.ts',
+  'solution.ts',
+  'hints.ts',
+  'missteps.ts',
+  'index.ts',
+];
 const folders = readdirSync(ROOT).filter((name) => statSync(join(ROOT, name)).isDirectory());
 
 test('each kind of exercise has a folder, and each folder a kind', () =>

@@ -3,12 +3,12 @@ import { OUTLINE_RULES } from '../outline.ts';
 import type { Hints } from '../steps.ts';
 import { make } from './make.ts';
 import type { MarkProblem } from './problem.ts';
-import { solution, type MarkHintKey, type MarkStep } from './solution.ts';
+import { type MarkHintKey, type MarkStep, solution } from './solution.ts';
 
 const isOpening = (problem: MarkProblem): boolean => problem.from <= OUTLINE_RULES.fullWidthRow(problem);
 
 /** The same target on another piece, at the same end of it. */
-export function workedLike(problem: MarkProblem): MarkProblem | null {
+function workedLike(problem: MarkProblem): MarkProblem | null {
   const { target, openingStep, closingStep } = problem;
   return another(
     problem,

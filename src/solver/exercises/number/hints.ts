@@ -2,7 +2,7 @@ import { another } from '../like.ts';
 import type { Hints } from '../steps.ts';
 import { make } from './make.ts';
 import { isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
-import { solution, type NumberHintKey, type NumberStep } from './solution.ts';
+import { type NumberHintKey, type NumberStep, solution } from './solution.ts';
 
 /** The keys of the working, in order, are what makes two problems alike. */
 const shapeOf = (problem: NumberProblem): string => {
@@ -16,7 +16,7 @@ const sameFigures = (one: NumberProblem, other: NumberProblem): boolean =>
   ('row' in one && 'row' in other && one.row === other.row && one.height === other.height);
 
 /** A problem with the same ask and the same way of working, with other figures. */
-export function workedLike(problem: NumberProblem): NumberProblem | null {
+function workedLike(problem: NumberProblem): NumberProblem | null {
   const shape = shapeOf(problem);
   const given = isFitQuestion(problem)
     ? { oddMethod: problem.oddMethod ?? undefined, startSide: problem.startSide }

@@ -5,7 +5,19 @@ import type { SumField } from '../sum/problem.ts';
 import { type SumStepKey, solution as sumSolution } from '../sum/solution.ts';
 import { workOut } from '../sum/solve.ts';
 import { endsOf, rowsLong } from './cut.ts';
-import { type FitAsk, type FitQuestion, type InRowQuestion, isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberAsk, type NumberField, type NumberProblem, type PieceQuestion, type ThreadQuestion } from './problem.ts';
+import {
+  type FitAsk,
+  type FitQuestion,
+  type InRowQuestion,
+  isFitQuestion,
+  isInRowQuestion,
+  isThreadQuestion,
+  type NumberAsk,
+  type NumberField,
+  type NumberProblem,
+  type PieceQuestion,
+  type ThreadQuestion,
+} from './problem.ts';
 import { fromThread } from './solve.ts';
 
 /** The steps of the sum, as far as the figure asked for, and those of the rows. */

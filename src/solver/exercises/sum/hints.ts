@@ -1,9 +1,9 @@
 import { another } from '../like.ts';
 import type { Hints } from '../steps.ts';
 import { make } from './make.ts';
-import { type SumField, type SumProblem } from './problem.ts';
+import type { SumField, SumProblem } from './problem.ts';
+import { type SumHintKey, type SumStep, solution } from './solution.ts';
 import { carriedEnds, workOut } from './solve.ts';
-import { solution, type SumHintKey, type SumStep } from './solution.ts';
 
 /** What makes two sums alike for a learner: whether all fits, a place stays idle, two are borrowed, and the odd string. */
 const shapeOf = (problem: SumProblem): string => {
@@ -13,7 +13,7 @@ const shapeOf = (problem: SumProblem): string => {
 };
 
 /** A sum of the same shape with other figures. */
-export function workedLike(problem: SumProblem): SumProblem | null {
+function workedLike(problem: SumProblem): SumProblem | null {
   const { fields, startSide } = problem;
   const oddMethod = problem.oddMethod ?? undefined;
   const shape = shapeOf(problem);

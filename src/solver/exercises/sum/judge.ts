@@ -5,7 +5,7 @@ import { SUM_FIELDS, type SumAnswer, type SumField, type SumFigures, type SumPro
 import { SUM_RULES, workOut } from './solve.ts';
 
 /** Reads one field of an answer; an answer that is no record has nothing in it. */
-export const readField = (answer: SumAnswer | null | undefined, field: SumField): Reading<number> =>
+const readField = (answer: SumAnswer | null | undefined, field: SumField): Reading<number> =>
   (field === 'parity' ? readParity : readWhole)(answer?.[field]);
 
 /** The figures entered and readable, among those that are judged. */

@@ -7,7 +7,7 @@ import { SUM_FIELDS, type SumFigures, type SumProblem, type SumSolution } from '
 import { asEntered, asked, hasLoneString, workOut } from './solve.ts';
 
 /** From this many figures on, two slips in one sum can be told from chance. */
-export const FIGURES_FOR_PAIRS = 4;
+const FIGURES_FOR_PAIRS = 4;
 
 const sameFields = (problem: SumProblem, one: Readonly<SumFigures>, other: Readonly<SumFigures>): boolean =>
   problem.fields.every((field) => one[field] === other[field]);
