@@ -1,4 +1,4 @@
-import { createEffect, createSignal, type JSX, on, Show } from 'solid-js';
+import { createEffect, createSignal, type JSX, Show } from 'solid-js';
 import type { FitInput } from '../solver/fit.ts';
 import type { OddMethod } from '../solver/piece.ts';
 import { wholeNumberProblem } from '../solver/problem.ts';
@@ -36,17 +36,15 @@ export function FittingTry(props: Props): JSX.Element {
   const result = createLivePart(`${props.id}-built`, () =>
     import('./fitting-result.tsx').then(({ FittingResult }) => FittingResult),
   );
-  createEffect(
-    on(
-      reading,
-      (now) => {
-        setWidth(now.width);
-        setCapacity(now.capacity);
-        setOddMethod(now.oddMethod ?? 'lone-string');
-      },
-      { defer: true },
-    ),
-  );
+  let read = props.example;
+  createEffect(() => {
+    const now = reading();
+    if (now === read) return;
+    read = now as typeof read;
+    setWidth(now.width);
+    setCapacity(now.capacity);
+    setOddMethod(now.oddMethod ?? 'lone-string');
+  });
   /** Something was changed, perhaps before the script arrived. */
   createEffect(() => {
     const { example } = props;

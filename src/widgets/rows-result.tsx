@@ -31,7 +31,9 @@ export function RowsResult(props: Props): JSX.Element {
     return made.ok ? null : made.problem;
   });
   const rows = () => plan()?.rows ?? [];
-  const current = () => rows()[props.row - 1];
+  /** A piece with fewer rows than the one walked before ends with its own last row. */
+  const at = () => Math.min(props.row, rows().length);
+  const current = () => rows()[at() - 1];
   const tied = () => Math.min(props.knot ?? Number.POSITIVE_INFINITY, current()?.knots ?? 0);
   createEffect(() => {
     const made = plan();
@@ -49,13 +51,13 @@ export function RowsResult(props: Props): JSX.Element {
                 drawn={showFigure(
                   rowFigure,
                   made(),
-                  { row: props.row, knot: tied() },
+                  { row: at(), knot: tied() },
                   { id: `${props.id}-row`, words: rowFigureWords },
                 )}
-                caption={`Row ${props.row}, with ${tied()} of ${now().knots} knots tied.`}
+                caption={`Row ${at()}, with ${tied()} of ${now().knots} knots tied.`}
               />
               <ol class="row-lines">
-                <For each={rowWords({ row: now(), before: rows()[props.row - 2], fit: made().fit })}>
+                <For each={rowWords({ row: now(), before: rows()[at() - 2], fit: made().fit })}>
                   {(line) => <li>{line.text}</li>}
                 </For>
               </ol>

@@ -1,4 +1,4 @@
-import { createEffect, createSignal, createUniqueId, type JSX, on, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, type JSX, Show } from 'solid-js';
 import type { PlanInput } from '../solver/plan.ts';
 import { createLivePart } from './live-part.ts';
 import { useReading } from './reading.ts';
@@ -23,7 +23,8 @@ export function RowsTry(props: Props): JSX.Element {
   const result = createLivePart(`${props.id}-built`, () =>
     import('./rows-result.tsx').then(({ RowsResult }) => RowsResult),
   );
-  let begun = '';
+  let begun = JSON.stringify(props.example);
+  let knotsTied: HTMLInputElement | undefined;
 
   const tied = () => Math.min(knot() ?? Number.POSITIVE_INFINITY, size().knots);
   const to = (wanted: number) => {
@@ -46,10 +47,17 @@ export function RowsTry(props: Props): JSX.Element {
   const measured = (now: RowsSize) => {
     setSize(now);
     const piece = JSON.stringify(reading());
-    if (begun !== '' && begun !== piece) to(now.first);
+    if (begun !== piece) to(now.first);
     begun = piece;
   };
-  createEffect(on([row, knot, reading], result.wake, { defer: true }));
+  createEffect(() => {
+    if (row() !== props.size.first || knot() !== null || reading() !== props.example) result.wake();
+  });
+  // The browser holds a slider's value to its end of before; the value is set again when the end has moved.
+  createEffect(() => {
+    const { knots } = size();
+    if (knotsTied) knotsTied.value = String(Math.min(tied(), knots));
+  });
 
   return (
     <div class="rows-try">
@@ -65,6 +73,7 @@ export function RowsTry(props: Props): JSX.Element {
         />
         <label for={`${id}-knot`}>Knots tied</label>
         <input
+          ref={knotsTied}
           id={`${id}-knot`}
           type="range"
           min="0"

@@ -216,10 +216,15 @@ export const rowSpeech = (wording: RowWording): string =>
     .map(({ text }) => text)
     .join(' ');
 
-/** A row in one line: 'Row 5, left to right: 24 knots, with a bundle of 2 on the left and 2 on the right'. */
-export function rowSummary({ row, direction, knots, leftBundle, rightBundle }: RowPlan): string {
+/** A row in one line, with its colour where it has only one: 'Row 5, left to right: 24 knots, with a bundle of 2 on the left and 2 on the right'. */
+export function rowSummary(
+  { row, direction, knots, leftBundle, rightBundle, runs }: RowPlan,
+  palette?: readonly PaletteEntry[] | null,
+): string {
   const bundles = [leftBundle > 1 && `${leftBundle} on the left`, rightBundle > 1 && `${rightBundle} on the right`];
   const held = bundles.filter((bundle) => bundle !== false);
   const ends = held.length === 0 ? '' : `, with a bundle of ${list(held)}`;
-  return `Row ${figure(row)}, ${directionWords(direction)}: ${count(knots, 'knot')}${ends}`;
+  const only = palette ? onlyColour(runs) : null;
+  const all = only === null ? '' : `, all in ${colourName(palette, only)}`;
+  return `Row ${figure(row)}, ${directionWords(direction)}: ${count(knots, 'knot')}${all}${ends}`;
 }

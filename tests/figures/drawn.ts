@@ -1,5 +1,5 @@
 import type { Drawing, Shape, Words } from '../../src/figures/drawing.ts';
-import type { Chart, Fit, Plan, PlanInput } from '../../src/solver/index.ts';
+import type { Chart, Plan, PlanInput } from '../../src/solver/index.ts';
 import { finishSteps, fitPiece, planPiece, planRows } from '../../src/solver/index.ts';
 import type { Draw } from '../seed.ts';
 import { drawOutline } from '../solver/worlds.ts';

@@ -50,7 +50,14 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
     <div class="mark-entry">
       <div class="mark-scroll">
         {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are walked with arrow keys is a grid */}
-        <table class="mark-grid" ref={grid} onKeyDown={move} role="grid" aria-label="Chart to mark">
+        <table
+          class="mark-grid"
+          style={{ '--columns': props.problem.width }}
+          ref={grid}
+          onKeyDown={move}
+          role="grid"
+          aria-label="Chart to mark"
+        >
           <tbody>
             <For each={shown()}>
               {(row) => (
@@ -62,6 +69,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                       // biome-ignore lint/a11y/useFocusableInteractive: its button takes the focus
                       <td role="gridcell" aria-selected={marked(row, column)}>
                         <button
+                          data-needs-script
                           type="button"
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}

@@ -49,6 +49,7 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
                         ref={(input) => {
                           if (input.checked && !isGiven()) props.onEnter(field, word);
                         }}
+                        data-needs-script
                         type="radio"
                         name={`${props.id}-${field}`}
                         value={word}

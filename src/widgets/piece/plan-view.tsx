@@ -164,7 +164,7 @@ export function PlanView(props: Props): JSX.Element {
           <For each={props.plan.rows}>
             {(row, index) => (
               <li>
-                <p class="row-head">{rowSummary(row)}</p>
+                <p class="row-head">{rowSummary(row, palette())}</p>
                 <ul>
                   <For each={linesOf(row, props.plan.rows[index() - 1])}>{(line) => <li>{line.text}</li>}</For>
                 </ul>
