@@ -1,4 +1,4 @@
-import { createEffect, createSignal, createUniqueId, type JSX, Show } from 'solid-js';
+import { createEffect, createSignal, createUniqueId, type JSX, on, Show } from 'solid-js';
 import type { PlanInput } from '../solver/plan.ts';
 import { createLivePart } from './live-part.ts';
 import { useReading } from './reading.ts';
@@ -24,15 +24,22 @@ export function RowsTry(props: Props): JSX.Element {
     import('./rows-result.tsx').then(({ RowsResult }) => RowsResult),
   );
   let begun = JSON.stringify(props.example);
+  /** Nobody has walked yet with these figures. */
+  let fresh = true;
   let knotsTied: HTMLInputElement | undefined;
 
   const tied = () => Math.min(knot() ?? Number.POSITIVE_INFINITY, size().knots);
-  const to = (wanted: number) => {
+  const go = (wanted: number) => {
     setRow(Math.min(size().rows, Math.max(1, wanted)));
     setKnot(null);
   };
+  const to = (wanted: number) => {
+    fresh = false;
+    go(wanted);
+  };
   /** One knot on; after the last, the next row. */
   const next = () => {
+    fresh = false;
     if (tied() < size().knots) setKnot(tied() + 1);
     else if (row() < size().rows) {
       setRow(row() + 1);
@@ -40,6 +47,7 @@ export function RowsTry(props: Props): JSX.Element {
     }
   };
   const back = () => {
+    fresh = false;
     if (tied() > 0) setKnot(tied() - 1);
     else if (row() > 1) to(row() - 1);
   };
@@ -47,9 +55,15 @@ export function RowsTry(props: Props): JSX.Element {
   const measured = (now: RowsSize) => {
     setSize(now);
     const piece = JSON.stringify(reading());
-    if (begun !== piece) to(now.first);
+    if (begun !== piece && fresh) go(now.first);
+    else if (row() > now.rows) setRow(now.rows);
     begun = piece;
   };
+  createEffect(
+    on(reading, () => {
+      fresh = true;
+    }),
+  );
   createEffect(() => {
     if (row() !== props.size.first || knot() !== null || reading() !== props.example) result.wake();
   });
@@ -79,7 +93,10 @@ export function RowsTry(props: Props): JSX.Element {
           min="0"
           max={size().knots}
           value={tied()}
-          onInput={(event) => setKnot(Number(event.currentTarget.value))}
+          onInput={(event) => {
+            fresh = false;
+            setKnot(Number(event.currentTarget.value));
+          }}
         />
         <div class="steps">
           <button type="button" onClick={() => to(row() - 1)} aria-disabled={row() === 1}>

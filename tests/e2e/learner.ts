@@ -114,13 +114,12 @@ export async function problemOn<K extends KindName>(
   return problem;
 }
 
-/** The sum on a sheet, read off its sentences and labels as a learner reads it. */
-export async function sumReadOn(sheet: Locator): Promise<SumProblem> {
+/** The sum on a sheet, read off its sentences and labels as a learner reads it; where these figures are to come, once they have. */
+export async function sumReadOn(sheet: Locator, coming?: { width: number; capacity: number }): Promise<SumProblem> {
   const form = sheet.locator('form');
-  const given = await form
-    .getByText(/^The chart is/)
-    .first()
-    .innerText();
+  const question = form.getByText(/^The chart is/).first();
+  if (coming) await expect(question).toContainText(`${coming.width} columns wide. The bar takes ${coming.capacity}.`);
+  const given = (await question.textContent()) ?? '';
   const [, width = '', capacity = ''] = /The chart is (\d+) columns? wide\. The bar takes (\d+)\./.exec(given) ?? [];
   const labels = await form.locator('label, legend').allInnerTexts();
   const bare: SumProblem = {
@@ -207,10 +206,13 @@ export async function readWithOwn(page: Page, size: OwnSize): Promise<void> {
 
 /** The lesson is read with this piece, and no figure is missing from its sentences and plates. */
 export async function expectReadWhole(page: Page, { capacity, width, height }: OwnSize): Promise<void> {
-  await awake(page.locator('.lesson-tools'));
+  const head = page.locator('.lesson-tools');
+  await head.scrollIntoViewIfNeeded();
+  await awake(head);
   const mine = `my figures: ${width} × ${height} on a bar of ${capacity}`;
   await expect(page.getByRole('radio', { name: mine })).toBeChecked();
   await expect(page.locator('[data-plate] svg').first()).toBeVisible();
-  const text = await page.locator('main').innerText();
+  // Only what can be seen: passages for other pieces stand hidden in the page.
+  const [text = ''] = await page.locator('main').allInnerTexts();
   expect(text, page.url()).not.toMatch(/\b(undefined|NaN|null|Infinity)\b|\?\?|(^|\s)–(\s|$)/);
 }

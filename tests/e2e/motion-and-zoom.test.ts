@@ -1,9 +1,24 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { exercises } from '../../src/solver/index.ts';
-import { awake, exerciseSheet, expectReadWhole, LESSON_NAMES, LESSONS, openExercise, openLesson, press, problemOn, said, tryIt } from './learner.ts';
+import {
+  awake,
+  exerciseSheet,
+  expectReadWhole,
+  LESSON_NAMES,
+  LESSONS,
+  openExercise,
+  openLesson,
+  press,
+  problemOn,
+  said,
+  tryIt,
+} from './learner.ts';
 
 /** Puts a ring and a chart where the workbook keeps them, and reads with them: what a learner has on the second day. */
-async function withOwnKept(page: Page, size: { capacity: number; width: number; height: number; maxBundle?: number }): Promise<void> {
+async function withOwnKept(
+  page: Page,
+  size: { capacity: number; width: number; height: number; maxBundle?: number },
+): Promise<void> {
   await page.addInitScript((own) => {
     localStorage.setItem('evenfold.own-figures', JSON.stringify({ version: 1, ...own }));
     localStorage.setItem('evenfold.preferences', JSON.stringify({ version: 1, figures: 'mine' }));
@@ -15,24 +30,37 @@ const cutOff = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const width = document.documentElement.clientWidth;
     const scrolls = (element: Element | null): boolean =>
-      element !== null && element !== document.documentElement && (/auto|scroll/.test(getComputedStyle(element).overflowX) || scrolls(element.parentElement));
+      element !== null &&
+      element !== document.documentElement &&
+      (/auto|scroll/.test(getComputedStyle(element).overflowX) || scrolls(element.parentElement));
     const faults: string[] = [];
-    if (document.documentElement.scrollWidth > width) faults.push(`the page is ${document.documentElement.scrollWidth} wide`);
-    for (const element of document.querySelectorAll<HTMLElement>('body :is(p, li, label, legend, button, input, select, textarea, h1, h2, h3, summary, dd, dt, figure, svg, a, output)')) {
-      if (!element.checkVisibility() || element.closest('.for-screen-readers, .skip') || element.parentElement?.closest('svg')) continue;
+    if (document.documentElement.scrollWidth > width)
+      faults.push(`the page is ${document.documentElement.scrollWidth} wide`);
+    for (const element of document.querySelectorAll<HTMLElement>(
+      'body :is(p, li, label, legend, button, input, select, textarea, h1, h2, h3, summary, dd, dt, figure, svg, a, output)',
+    )) {
+      if (
+        !element.checkVisibility() ||
+        element.closest('.for-screen-readers, .skip') ||
+        element.parentElement?.closest('svg')
+      )
+        continue;
       const { left, right } = element.getBoundingClientRect();
       const name = `${element.localName} “${(element.textContent ?? '').trim().slice(0, 40)}”`;
       // A wide chart may be moved sideways in its own box.
-      if ((left < -1 || right > width + 1) && !scrolls(element.parentElement)) faults.push(`${name} lies from ${Math.round(left)} to ${Math.round(right)}`);
+      if ((left < -1 || right > width + 1) && !scrolls(element.parentElement))
+        faults.push(`${name} lies from ${Math.round(left)} to ${Math.round(right)}`);
       const { overflowX } = getComputedStyle(element);
-      if (overflowX === 'hidden' && element.scrollWidth > element.clientWidth + 1) faults.push(`${name} hides part of itself`);
+      if (overflowX === 'hidden' && element.scrollWidth > element.clientWidth + 1)
+        faults.push(`${name} hides part of itself`);
     }
     return faults;
   });
 
 /** Scrolls through the page, so that every widget wakes. */
 async function throughThePage(page: Page): Promise<void> {
-  for (const island of await page.locator('astro-island').all()) await island.locator('> *').first().scrollIntoViewIfNeeded();
+  for (const island of await page.locator('astro-island').all())
+    await island.locator('> *').first().scrollIntoViewIfNeeded();
   await expect(page.locator('astro-island[ssr]')).toHaveCount(0);
 }
 
@@ -58,8 +86,12 @@ test.describe('at 400 % zoom, a window of 320 pixels', () => {
       await withOwnKept(page, size);
       await page.goto('piece/');
       await awake(page.locator('main'));
-      await expect(page.getByText(`Row ${size.height}, `).first()).toBeVisible();
-      for (const folded of await page.locator('main details:not([open]) > summary').filter({ visible: true }).all()) await folded.click();
+      await expect(
+        page.getByRole('region', { name: 'Row by row' }).getByText(`Row ${size.height}, `).first(),
+      ).toBeVisible();
+      await page.locator('main details').evaluateAll((all) => {
+        for (const folded of all) (folded as HTMLDetailsElement).open = true;
+      });
       expect(await cutOff(page)).toEqual([]);
     });
   }
@@ -103,13 +135,17 @@ test.describe('with reduced motion', () => {
 test.describe('with forced colours', () => {
   test.use({ contextOptions: { forcedColors: 'active' } });
 
-  const looks = async (part: Locator): Promise<string> => (await part.screenshot({ animations: 'disabled' })).toString('base64');
+  const looks = async (part: Locator): Promise<string> =>
+    (await part.screenshot({ animations: 'disabled' })).toString('base64');
 
-  test('a marked cell can be told from one that is not, and a right one from one marked by mistake', async ({ page }) => {
+  test('a marked cell can be told from one that is not, and a right one from one marked by mistake', async ({
+    page,
+  }) => {
     const sheet = await openExercise(page, 'shape', 'mark-corners');
     const problem = await problemOn(sheet, 'mark');
     const [[row, column] = [1, 1]] = exercises.mark.solve(problem).cells;
-    const cellAt = (at: number) => sheet.getByRole('button', { name: new RegExp(`^row ${row}, column ${at}(, marked by mistake)?$`) });
+    const cellAt = (at: number) =>
+      sheet.getByRole('button', { name: new RegExp(`^row ${row}, column ${at}(, marked by mistake)?$`) });
     const wrong = Math.ceil(problem.width / 2);
     const empty = await looks(cellAt(wrong + 1));
     await cellAt(column).click();
@@ -150,8 +186,11 @@ test.describe('with forced colours', () => {
       for (const part of svg.querySelectorAll('*')) part.remove();
     });
     expect(await looks(plate)).not.toBe(drawn);
-    expect(await page.locator('#plate-bar-capacity svg text').first().evaluate((text) => getComputedStyle(text).fill)).not.toBe(
-      await page.evaluate(() => getComputedStyle(document.body).backgroundColor),
-    );
+    expect(
+      await page
+        .locator('#plate-bar-capacity svg text')
+        .first()
+        .evaluate((text) => getComputedStyle(text).fill),
+    ).not.toBe(await page.evaluate(() => getComputedStyle(document.body).backgroundColor));
   });
 });

@@ -232,7 +232,7 @@ test('lengths are in inches once that is chosen, and a swatch takes the place of
   await expect(cut).toContainText(/about .*\sin\b/);
   await expect(part(page, 'What to cut')).not.toContainText(/\scm\b/);
   await page.getByText('I have tied a swatch').click();
-  const before = await cut.innerText();
+  const before = (await cut.textContent()) ?? '';
   await figureIn(page, 'Rows of the swatch').fill('10');
   await figureIn(page, 'Their height').fill('31');
   await expect(page.getByText('Your swatch is used in this plan.')).toBeVisible();
@@ -244,7 +244,7 @@ test('the gap beside the bar says how many strands pass', async ({ page }) => {
   await page.getByText('How many strands pass the ring?').click();
   await figureIn(page, 'Gap between the end of the bar and the ring').fill('3');
   const passes = page.getByText(/With your cord, \d+ strands pass\./);
-  const most = /(\d+) strands/.exec(await passes.innerText())?.[1] ?? '';
+  const most = /(\d+) strands/.exec((await passes.textContent()) ?? '')?.[1] ?? '';
   await page.getByRole('button', { name: `Use ${most}` }).click();
   await expect(figureIn(page, 'A side bundle may have')).toHaveValue(most);
 });

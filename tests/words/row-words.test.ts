@@ -117,7 +117,7 @@ describe('a row in words', () => {
   test('a row has one line for a list', () => {
     const plan = planPiece({ width: 26, height: 32, capacity: 16 });
     if (!plan.ok) throw new Error(plan.problem.code);
-    expect(plan.rows.slice(4, 6).map(rowSummary)).toEqual([
+    expect(plan.rows.slice(4, 6).map((row) => rowSummary(row))).toEqual([
       'Row 5, left to right: 24 knots, with a bundle of 2 on the left and 2 on the right',
       'Row 6, right to left: 26 knots',
     ]);

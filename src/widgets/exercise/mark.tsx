@@ -49,12 +49,12 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
   return (
     <div class="mark-entry">
       <div class="mark-scroll">
-        {/* biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are walked with arrow keys is a grid */}
         <table
           class="mark-grid"
           style={{ '--columns': props.problem.width }}
           ref={grid}
           onKeyDown={move}
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a table whose cells are walked with arrow keys is a grid
           role="grid"
           aria-label="Chart to mark"
         >
