@@ -4,7 +4,7 @@
  */
 function open(figure: Element): void {
   const ground = figure.querySelector('[data-plate-ground]');
-  const drawing = ground?.querySelector('svg');
+  const drawing = ground?.firstElementChild;
   const caption = figure.querySelector('.plate-caption')?.textContent?.trim().replace(/\s+/g, ' ') ?? 'Plate';
   if (!ground || !drawing) return;
 

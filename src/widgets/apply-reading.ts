@@ -3,13 +3,15 @@ import { plateOptions } from '../figures/plate-options.ts';
 import { type Condition, holds } from '../solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
-import { type Plan, planPiece } from '../solver/plan.ts';
+import { type Plan, type PlanInput, planPiece } from '../solver/plan.ts';
 import type { Thread } from '../solver/thread/thread.ts';
+import { loadOwnFigures } from '../store/own-figures.ts';
 import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lengthRange, type UnitSystem } from '../words/units.ts';
+import { readOwnChart } from './own-chart.ts';
 
 /** What stood in an element when the page was built, so that the example comes back as it was. */
 const built = new WeakMap<Element, string>();
@@ -39,11 +41,26 @@ function putLength(element: HTMLElement, plan: Plan | null, thread: Thread): voi
     else putBack(span, 'textContent');
 }
 
+/** The learner's plan with their own chart, where it can be had and is of the size they entered; else without. */
+async function ownPlan(input: PlanInput): Promise<Plan | null> {
+  const wanted = loadOwnFigures().value.chart;
+  const read = wanted && (await readOwnChart(wanted).catch(() => null));
+  const drawn =
+    read?.ok && read.chart.width === input.width && read.chart.height === input.height ? read.chart : undefined;
+  const planned = planPiece({ ...input, chart: drawn });
+  return planned.ok ? planned : null;
+}
+
+let runs = 0;
+
 /** The page's figures, passages and plates, made again from the learner's own plan; or put back as they were built. */
-export function applyReading(mine: boolean): void {
+export async function applyReading(mine: boolean): Promise<void> {
+  runs += 1;
+  const run = runs;
   const input = mine ? ownReading() : null;
-  const planned = input && planPiece(input);
-  const plan = planned?.ok ? planned : null;
+  const plan = input && (await ownPlan(input));
+  // Figures may have changed again while a chart was fetched.
+  if (run !== runs) return;
   const thread = ownThread();
   for (const element of document.querySelectorAll<HTMLElement>('[data-figure]'))
     if (plan) put(element, figureFor(plan, element.dataset), 'textContent');

@@ -27,7 +27,7 @@ type Size = 'capacity' | 'width' | 'height';
 /** Puts the learner's figures into the page's prose and plates, or the example's back. */
 async function applyToPage(mine: boolean): Promise<void> {
   const { applyReading } = await import('./apply-reading.ts');
-  applyReading(mine);
+  await applyReading(mine);
 }
 
 /** The learner's figures: the form in which they are entered, and the page that follows them. */

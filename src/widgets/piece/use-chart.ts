@@ -1,7 +1,7 @@
 import { type Accessor, createEffect, createSignal } from 'solid-js';
 import type { Chart } from '../../solver/chart.ts';
-import { parseChart } from '../../solver/chart-text.ts';
 import { chartWords } from '../../words/chart-words.ts';
+import { readOwnChart } from '../own-chart.ts';
 import type { Own } from './use-own.ts';
 
 export interface ChosenChart {
@@ -11,36 +11,29 @@ export interface ChosenChart {
   readonly problem: Accessor<string | undefined>;
 }
 
+const NOT_FETCHED =
+  'The chart could not be fetched. Without a network, open the page of charts once while you have one, or paste the chart as text.';
+
 /** Fetches and reads the chart that the learner chose; the last good one stays until the next is there. */
-export function useChart(own: Own, chartsAt: string): ChosenChart {
+export function useChart(own: Own): ChosenChart {
   const [chart, setChart] = createSignal<Chart | null>(null);
   const [problem, setProblem] = createSignal<string>();
-  const take = (text: string) => {
-    const read = parseChart(text);
-    setProblem(read.ok ? undefined : chartWords(read.problem));
-    if (read.ok) setChart(read.chart);
-  };
   createEffect(() => {
     const wanted = own.figures().chart;
     if (wanted === null) {
       setChart(null);
       setProblem(undefined);
-    } else if (wanted.from === 'text') take(wanted.text);
-    else {
-      const { id } = wanted;
-      fetch(`${chartsAt}${id}.txt`)
-        .then(async (answer) => {
-          if (!answer.ok) throw new Error(String(answer.status));
-          const text = await answer.text();
-          const now = own.figures().chart;
-          if (now?.from === 'index' && now.id === id) take(text);
-        })
-        .catch(() =>
-          setProblem(
-            'The chart could not be fetched. Without a network, open the page of charts once while you have one, or paste the chart as text.',
-          ),
-        );
+      return;
     }
+    const isStillWanted = () => JSON.stringify(own.figures().chart) === JSON.stringify(wanted);
+    readOwnChart(wanted).then(
+      (read) => {
+        if (!isStillWanted()) return;
+        setProblem(read.ok ? undefined : chartWords(read.problem));
+        if (read.ok) setChart(read.chart);
+      },
+      () => isStillWanted() && setProblem(NOT_FETCHED),
+    );
   });
   return { chart, problem };
 }

@@ -20,8 +20,6 @@ import { WaysForm } from './ways-form.tsx';
 
 interface Props {
   charts: readonly ChartChoice[];
-  /** Address of the folder that holds the charts as text. */
-  chartsAt: string;
 }
 
 const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inches: 'inches' };
@@ -29,7 +27,7 @@ const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inc
 /** From ring, cord and chart to a plan that lies on the table. Everything entered stays on this device. */
 export function YourPiece(props: Props): JSX.Element {
   const own = useOwn();
-  const chosen = useChart(own, props.chartsAt);
+  const chosen = useChart(own);
   const [units, setUnits] = createSignal<UnitSystem>('metric');
 
   onMount(() => {
