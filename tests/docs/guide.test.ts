@@ -6,6 +6,7 @@ import { describe, expect, test } from 'vitest';
 import { fieldNote, type LessonField, lesson } from '../../src/entries/lesson.ts';
 import { readLesson } from '../../src/entries/mistakes.ts';
 import { figures } from '../../src/figures/index.ts';
+import { knots } from '../../src/figures/strand/knots.ts';
 import {
   CONDITION_NAMES,
   CUT_FIGURES,
@@ -199,6 +200,13 @@ describe('the guide', () => {
     }
   });
 
+  test('states the budgets of script that the browser tests hold', () => {
+    const budgets = [...read('tests/e2e/budget.test.ts').matchAll(/^const [A-Z_]+ = (\d+)_(\d+);$/gm)];
+    expect(budgets.length).toBeGreaterThan(1);
+    const held = section('## Script: how much, and when');
+    for (const [, thousands, ones] of budgets) expect(held).toContain(`${thousands},${ones}`);
+  });
+
   test('has a row for each dependency, with bytes where it reaches the reader, and for nothing else', () => {
     const rows = rowsOf(section('## Dependencies')).filter(([first = '']) => first.startsWith('`'));
     const listed = rows.map(([first = '']) => codesIn(first)[0] ?? '');
@@ -218,24 +226,20 @@ describe('the front matter table', () => {
     const note = fieldNote(field);
     const left = lesson.shape[field].safeParse(undefined);
     const otherwise = left.success ? `\`${JSON.stringify(left.data)}\`` : 'has to be there';
-    return `| \`${field}\` | ${note?.description} | ${note?.works} | ${otherwise} |`;
+    return [`\`${field}\``, `${note?.description}`, `${note?.works}`, otherwise];
   });
-  const table = [
-    '| field | what it is for | what may stand there | left out |',
-    '| --- | --- | --- | --- |',
-    ...rows,
-    '',
-  ];
+  const heads = ['field', 'what it is for', 'what may stand there', 'left out'];
 
   if (process.env['NEW_GUIDE'] === '1') {
     test('is written anew from the schema', () => {
-      writeFileSync(join(ROOT, GUIDE), guide.replace(MARKS, `$1\n${table.join('\n')}\n$2`));
+      const lines = [heads, heads.map(() => '---'), ...rows].map((cells) => `| ${cells.join(' | ')} |`);
+      writeFileSync(join(ROOT, GUIDE), guide.replace(MARKS, `$1\n${lines.join('\n')}\n\n$2`));
       expect(fields.length).toBeGreaterThan(5);
     });
   } else {
     test('is what the schema says', () => {
       const [written = ''] = guide.match(MARKS) ?? [];
-      expect(written.split('\n').filter((line) => line.startsWith('|'))).toEqual(table.slice(0, -1));
+      expect(rowsOf(written).filter(([first = '']) => !/^-+$/.test(first))).toEqual([heads, ...rows]);
     });
   }
 });
@@ -301,6 +305,8 @@ describe('a snippet', () => {
         return among(CONDITION_NAMES, String(is).replace('!', ''));
       case 'Figure':
         return among(Object.keys(figures), name) && typeof id === 'string';
+      case 'Knot':
+        return [name].flat().every((knot) => among(Object.keys(knots), knot)) && typeof id === 'string';
       case 'Length':
         return among(CUT_FIGURES, of);
       case 'Exercise': {

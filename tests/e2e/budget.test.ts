@@ -43,7 +43,9 @@ function countScripts(page: Page): Loads & { readonly settled: () => Promise<unk
 
 async function lessonPaths(page: Page, base: string): Promise<string[]> {
   const html = await (await page.request.get(`${base}lessons/`)).text();
-  const paths = [...html.matchAll(/href="([^"#?]*\/lessons\/[a-z-]+\/)"/g)].map(([, href = '']) => new URL(href, base).href);
+  const paths = [...html.matchAll(/href="([^"#?]*\/lessons\/[a-z-]+\/)"/g)].map(
+    ([, href = '']) => new URL(href, base).href,
+  );
   return [...new Set(paths)];
 }
 
@@ -69,12 +71,16 @@ test('a lesson with every widget awake loads at most 30 kB of script, shifts not
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', (error) => said.push(String(error)));
   page.on('request', (request) => {
-    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(new URL(base).origin)) elsewhere.push(request.url());
+    if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(new URL(base).origin))
+      elsewhere.push(request.url());
   });
   await page.addInitScript(() => {
     Object.assign(window, { shifted: 0 });
     new PerformanceObserver((list) => {
-      for (const entry of list.getEntries()) Object.assign(window, { shifted: (window as unknown as { shifted: number }).shifted + (entry as unknown as { value: number }).value });
+      for (const entry of list.getEntries())
+        Object.assign(window, {
+          shifted: (window as unknown as { shifted: number }).shifted + (entry as unknown as { value: number }).value,
+        });
     }).observe({ type: 'layout-shift', buffered: true });
   });
   const loads = countScripts(page);
@@ -90,7 +96,10 @@ test('a lesson with every widget awake loads at most 30 kB of script, shifts not
     const inline = await page.evaluate(() =>
       [...document.querySelectorAll('script:not([src])')].map(({ textContent }) => textContent).join('\n'),
     );
-    expect(loads.total() + gzipped(inline), `${path}: in the page ${gzipped(inline)}, ${loads.files()}`).toBeLessThanOrEqual(LIVE);
+    expect(
+      loads.total() + gzipped(inline),
+      `${path}: in the page ${gzipped(inline)}, ${loads.files()}`,
+    ).toBeLessThanOrEqual(LIVE);
     expect(await page.evaluate(() => (window as unknown as { shifted: number }).shifted), `${path} shifts`).toBe(0);
   }
   expect(said).toEqual([]);

@@ -135,11 +135,15 @@ export async function sumReadOn(sheet: Locator, coming?: { width: number; capaci
 
 type SumEntries = SolutionOf<'sum'> | Readonly<Record<string, string>>;
 
-/** Writes figures where their labels stand, in the sum itself or in a case that decides. */
-export async function writeSum(into: Locator, problem: SumProblem, answer: SumEntries): Promise<void> {
+/**
+ * Writes figures where their labels stand, in the sum itself or in a case that decides; those that stand there already
+ * are left.
+ */
+export async function writeSum(into: Locator, problem: SumProblem, answer: SumEntries, standing: SumEntries = {}) {
+  const before = standing as Readonly<Record<string, number | string>>;
   for (const field of problem.fields) {
     const value = (answer as Readonly<Record<string, number | string>>)[field];
-    if (value === undefined) continue;
+    if (value === undefined || value === before[field]) continue;
     const label = fieldLabel(problem, field);
     if (field === 'parity') {
       await into

@@ -39,7 +39,7 @@ const howMany = (word: string): number => HOW_MANY.get(word) ?? Number(word);
  * all are in it. A colour that is never said counts as ''.
  */
 export function knotsSaid(row: string): Record<string, number> {
-  const all = /, all in ([^,.]+)/.exec(row)?.[1] ?? '';
+  const all = /, all in ([^,.\n]+)/.exec(row)?.[1] ?? '';
   const found: [colour: string | undefined, knots: number][] = [];
   for (const [, colour] of row.matchAll(/ie a (?:forward-backward|backward-forward) knot(?: in ([^.]+?))? round/g))
     found.push([colour, 1]);

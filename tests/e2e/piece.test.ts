@@ -40,7 +40,7 @@ test('a chart of the index is planned on one’s own ring: every row, with the s
   await figureIn(page, 'The bar takes').fill('12');
   const plan = withChart(chartOf('pear'), { capacity: 12 });
   await expectRows(page, plan);
-  await expect(part(page, 'Gathering and finishing').locator('section > ol > li')).toHaveText(
+  await expect(part(page, 'Gathering and finishing').locator(':scope > ol > li')).toHaveText(
     plan.finish.steps.map((step) => finishStepWords(step)),
   );
   await expect(part(page, 'What to cut').getByRole('listitem').first()).toContainText(`Cut ${plan.fit.folds} pieces`);

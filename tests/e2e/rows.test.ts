@@ -93,6 +93,7 @@ test('the drawing says in words which knots are tied and which are still to come
   await openLesson(page, 'shape');
   const walk = await tryIt(page, 'try-rows');
   await walk.getByRole('slider', { name: 'Knots tied' }).press('Home');
+  await expectAt(walk, lantern, 1, 0);
   await seen(walk, 'In words').click();
   const words = walk.locator('figcaption details p').filter({ visible: true });
   await expect(words).toContainText('No knot of it is tied yet.');

@@ -1,0 +1,111 @@
+import { exampleOf } from '../entries/examples.ts';
+import { type DrawnFigure, drawFigure, type FigureName, figures } from '../figures/index.ts';
+import { plateOptions } from '../figures/plate-options.ts';
+import { type KnotName, knots } from '../figures/strand/index.ts';
+import { figureWords } from '../words/figure-words.ts';
+import { knotTitle } from '../words/knot-stages.ts';
+import { capital } from '../words/numbers.ts';
+import { EXAMPLE_THREAD } from './example-thread.ts';
+import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
+
+/** A drawing that can be had as a file, by the file's name without its ending. */
+export interface GalleryPlate {
+  readonly file: string;
+  readonly title: string;
+  /** The same content in words. */
+  readonly told: string;
+  readonly svg: () => string;
+}
+
+export interface KnotPlates {
+  readonly knot: KnotName;
+  readonly title: string;
+  readonly stages: readonly (GalleryPlate & { readonly stage: KnotStage })[];
+}
+
+/** Strings in the base of the knots that are tied round a bundle, in this gallery. */
+const BUNDLE = 4;
+const ON_ONE: readonly string[] = ['forward', 'backward', 'forward-half-hitch', 'backward-half-hitch'];
+const SMALL: readonly string[] = ['square-knot', 'square-spiral'];
+
+const strandsOf = (knot: KnotName): number =>
+  !knots[knot].bundled || ON_ONE.includes(knot) ? 1 : SMALL.includes(knot) ? 2 : BUNDLE;
+
+/** The knots in the order of the work: mounting, the row, its edges, colours, the end. */
+const ORDER = [
+  'larks-head',
+  'lone-string',
+  'forward-half-hitch',
+  'backward-half-hitch',
+  'forward',
+  'backward',
+  'forward-backward',
+  'backward-forward',
+  'row-end-right',
+  'row-end-left',
+  'let-out',
+  'carry-behind',
+  'take-in',
+  'float',
+  'caught-float',
+  'join',
+  'gathering-left',
+  'gathering-right',
+  'square-first-half',
+  'square-second-half',
+  'square-knot',
+  'square-spiral',
+] as const satisfies readonly KnotName[];
+
+/** Every knot with all its stopping points. */
+export const knotPlates = (): KnotPlates[] =>
+  ORDER.map((knot) => ({
+    knot,
+    title: capital(knotTitle(knot)),
+    stages: stopsOf(knot).map((stop) => {
+      const stage = knotStage(knot, stop, strandsOf(knot));
+      return {
+        file: `${knot}-${stop}`,
+        title: `${stage.title}: ${stage.sentence}`,
+        told: stage.told,
+        stage,
+        svg: () => stageDrawing(stage),
+      };
+    }),
+  }));
+
+/** The figures of a plan, in the order of the work, with what each shows. */
+const FIGURES: readonly { readonly name: FigureName; readonly options?: Readonly<Record<string, unknown>> }[] = [
+  { name: 'chart' },
+  { name: 'folds-why' },
+  { name: 'bar', options: { stage: 'capacity' } },
+  { name: 'bar', options: { stage: 'shared' } },
+  { name: 'bar', options: { stage: 'fitted' } },
+  { name: 'cut-strings' },
+  { name: 'outline' },
+  { name: 'outline', options: { show: 'bundles' } },
+  { name: 'opening' },
+  { name: 'row', options: { row: 1 } },
+  { name: 'row', options: { row: 'full-width-row' } },
+  { name: 'row', options: { row: 'first-closing-row' } },
+  { name: 'closing' },
+  { name: 'gathering' },
+];
+
+/** Every figure of a plan, drawn for the lantern. */
+export function figurePlates(): GalleryPlate[] {
+  const { plan } = exampleOf('lantern');
+  const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
+  if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
+  return FIGURES.map(({ name, options = {} }) => {
+    const file = ['lantern', name, ...Object.values(options)].join('-');
+    const drawn: DrawnFigure = drawFigure(name, plan, plateOptions(name, plan, options, EXAMPLE_THREAD), {
+      id: file,
+      words: figureWords,
+    });
+    return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
+  });
+}
+
+/** Every drawing that is a file. */
+export const galleryFiles = (): GalleryPlate[] => [...knotPlates().flatMap(({ stages }) => stages), ...figurePlates()];
