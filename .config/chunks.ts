@@ -1,14 +1,14 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|preload-helper|src\/widgets\/(figures-switch|choice|whole-number|live-part|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/outline\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS =
-  /src\/solver\/exercises\/(level|seed|\w+\/(make|fade))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
+  /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
 
 /** What names the slip behind a wrong answer. */
 const SLIPS =

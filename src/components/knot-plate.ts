@@ -58,14 +58,14 @@ export function knotStage(knot: KnotName, stop: Stop, strands = 1): KnotStage {
 const MARK = /M(-?[\d.]+) ?(-?[\d.]+)q-?[\d.]+ ?-?[\d.]+ ?(-?[\d.]+) ?(-?[\d.]+)/g;
 
 /** The marks of a drawing in steps from one to the next, in half the characters. */
-const lean = (svg: string): string =>
+const leanMarks = (svg: string): string =>
   svg.replace(/ d="(M[^"]*q[^"]*)"/g, (whole, marks: string) => {
     let [x, y] = [0, 0];
     let short = '';
-    const rest = marks.replace(MARK, (_mark, ...figures: string[]) => {
-      const [fromX = 0, fromY = 0, wayX = 0, wayY = 0] = figures
+    const rest = marks.replace(MARK, (_mark, ...found: string[]) => {
+      const [fromX = 0, fromY = 0, wayX = 0, wayY = 0] = found
         .slice(0, 4)
-        .map((figure) => Math.round(Number(figure) * 100));
+        .map((value) => Math.round(Number(value) * 100));
       short += `m${pair(fromX - x, fromY - y)}l${pair(wayX, wayY)}`;
       [x, y] = [fromX + wayX, fromY + wayY];
       return '';
@@ -73,29 +73,80 @@ const lean = (svg: string): string =>
     return rest === '' ? ` d="${short}"` : whole;
   });
 
-/** Two figures of a path, in hundredths, as short as they go. */
+/** Two figures of a path, from hundredths, as short as they go. */
 function pair(x: number, y: number): string {
   const [a = '', b = ''] = [x, y].map((value) => String(value / 100).replace(/^(-?)0\./, '$1.'));
   return b.startsWith('-') ? a + b : `${a} ${b}`;
 }
 
+/** Path data without what a reader of paths can do without: signs between figures, and a command that is said again. */
+export function shortPath(data: string): string {
+  let [last, short] = ['', ''];
+  for (const [, command = '', told = ''] of data.matchAll(/([a-zA-Z])([^a-zA-Z]*)/g)) {
+    const figures = told.replace(/(\.\d+) (?=\.)/g, '$1');
+    const joins = figures.startsWith('-') || (figures.startsWith('.') && /\.\d+$/.test(short));
+    short += command === last && 'lc'.includes(command) && joins ? figures : command + figures;
+    last = command;
+  }
+  return short;
+}
+
+/** What is said of cords again and again, in the order in which it is looked for, and the class that says it in a page. */
+const PAINTS: readonly (readonly [said: RegExp, name: string])[] = [
+  [/ stroke="var\(--cord-line,[^"]*" stroke-opacity="\.5" stroke-width="\.06"/g, 'twist'],
+  [/ stroke="var\(--cord-line,[^"]*" stroke-width="1"/g, 'line'],
+  [/ stroke="var\(--cord-gap,[^"]*" stroke-width="1\.28"/g, 'gap'],
+  [/ stroke="var\(--cord-shade,[^"]*" stroke-opacity="\.16" stroke-width="\.36"/g, 'shade'],
+  [/ stroke="var\(--cord-light,[^"]*" stroke-opacity="\.38" stroke-width="\.2"/g, 'light'],
+  [/ stroke="var\(--cord-(lead|base|freed|resting),[^"]*" stroke-width="\.82"/g, '$1'],
+];
+
+/** A drawing for a page, whose style sheet says once what the drawing would say at every stroke. */
+const lean = (svg: string): string =>
+  PAINTS.reduce((text, [said, name]) => text.replace(said, ` class="k-${name}"`), leanMarks(svg))
+    .replace(' xmlns="http://www.w3.org/2000/svg"', '')
+    .replaceAll('-over-', 'o')
+    .replace(/ d="([^"]*)"/g, (_whole, data: string) => ` d="${shortPath(data)}"`);
+
+/** A few letters that stand for a plate at the beginning of the ids in it: its own name would be there a hundred times. */
+const shortFor = (id: string): string =>
+  `k${[...id].reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 46656, 7).toString(36)}`;
+
+/** The sentence beside a drawing and the plate's words say what is in it, so that the drawing has no more than a name. */
 function drawings(stages: readonly KnotStage[], id: string, twist: boolean): string[] {
-  return stages.map(({ model, title, told }, index) =>
-    lean(drawModel(model, { id: `${id}-${index + 1}`, twist, title, description: told })),
-  );
+  return stages.map(({ model, title }, i) => {
+    const name = stages.length > 1 ? `${title}, ${i + 1} of ${stages.length}` : title;
+    return lean(drawModel(model, { id: `${shortFor(id)}${i}`, twist, title: name }));
+  });
 }
 
 const escaped = (raw: string): string => raw.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
+/** What the hands do from one stage that is shown to the next: the stopping points between them are told as well. */
+export function stageSentences(stages: readonly KnotStage[]): string[] {
+  return stages.map(({ knot, stop, sentence, model }, i) => {
+    const stops = stopsOf(knot);
+    const before = stages[i - 1];
+    if (stages.length === 1 || (!before && stop === 'drawn-up')) return sentence;
+    if (before && before.knot !== knot) return sentence;
+    const from = before ? stops.indexOf(before.stop) + 1 : Math.min(1, stops.indexOf(stop));
+    const strands = model.strands.filter(({ id }) => /^base(-\d+)?$/.test(id)).length;
+    return stops
+      .slice(from, stops.indexOf(stop) + 1)
+      .map((one) => stopSentence(knot, one, { strands }))
+      .join(' ');
+  });
+}
+
 /**
  * Stages side by side, each with its sentence, as markup for a plate.
  *
- * @param id every id inside begins with it
+ * @param id of the plate; every id inside begins with what stands for it
  */
 export function stagesMarkup(stages: readonly KnotStage[], id: string): string {
   const twisted = drawings(stages, id, true);
   const light = twisted.join('').length <= PLATE_LIMIT ? twisted : drawings(stages, id, false);
-  const items = stages.map(({ sentence }, i) => `<li>${light[i]}<p>${escaped(sentence)}</p></li>`);
+  const items = stageSentences(stages).map((sentence, i) => `<li>${light[i]}<p>${escaped(sentence)}</p></li>`);
   return `<ol class="stages" role="list" data-stages="${stages.length}">${items.join('')}</ol>`;
 }
 

@@ -3,16 +3,15 @@
  * from a memory stick or put into a hand-out has none, so they are written into it, those of the light page.
  */
 
-/** Names of the house with their values on the light page, from the style sheets that say them. */
+/** Names of the house with their values on the light page: the first that a style sheet says, for it says that one first. */
 export function houseValues(css: string): ReadonlyMap<string, string> {
-  const light = css.replace(/\/\*[\s\S]*?\*\//g, '').split(/@media/)[0] ?? '';
-  const later = css.replace(/\/\*[\s\S]*?\*\//g, '');
   const values = new Map<string, string>([['--font-text', 'Verdana']]);
-  for (const text of [light, later])
-    for (const [, name = '', value = ''] of text.matchAll(/(--[\w-]+):\s*([^;]+);/g))
-      if (!values.has(name)) values.set(name, value.replace(/light-dark\(\s*([^,]+),[^)]*\)/g, '$1').trim());
+  for (const [, name = '', value = ''] of withoutRemarks(css).matchAll(/(--[\w-]+):\s*([^;]+);/g))
+    if (!values.has(name)) values.set(name, value.replace(/light-dark\(\s*([^,]+),[^)]*\)/g, '$1').trim());
   return values;
 }
+
+const withoutRemarks = (css: string): string => css.replace(/\/\*[\s\S]*?\*\//g, '');
 
 /** The text with every name of the house in place of which a value can stand; names that an element sets itself stay. */
 export function filledIn(text: string, values: ReadonlyMap<string, string>): string {
@@ -24,14 +23,19 @@ export function filledIn(text: string, values: ReadonlyMap<string, string>): str
   return filled;
 }
 
-/** What the style sheet of figures says of their parts, without its colours for other pages. */
-export function partsOf(css: string): string {
-  const plain = css.replace(/\/\*[\s\S]*?\*\//g, '');
-  const from = plain.indexOf('@layer parts {');
-  return plain
-    .slice(from + '@layer parts {'.length, plain.lastIndexOf('}'))
-    .replace(/\s+/g, ' ')
-    .trim();
+const PARTS = '@layer parts {';
+
+/** The style sheet of figures in its two halves: its names, and what it says of the parts of a drawing. */
+export function halvesOf(css: string): { readonly names: string; readonly parts: string } {
+  const plain = withoutRemarks(css);
+  const from = plain.indexOf(PARTS);
+  return {
+    names: plain.slice(0, from),
+    parts: plain
+      .slice(from + PARTS.length, plain.lastIndexOf('}'))
+      .replace(/\s+/g, ' ')
+      .trim(),
+  };
 }
 
 export interface HouseStyle {
@@ -46,10 +50,11 @@ const ACROSS = 1200;
 
 /** A drawing as the text of an SVG file: a ground of its own, its colours, and its size. */
 export function standAlone(svg: string, { tokens, figures }: HouseStyle): string {
-  const values = houseValues(tokens + figures);
+  const { names, parts } = halvesOf(figures);
+  const values = houseValues(tokens + names);
   const box = /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 1 1';
   const [left = 0, top = 0, width = 1, height = 1] = box.split(' ').map(Number);
-  const styled = /class="/.test(svg) ? `<style>${partsOf(figures)}</style>` : '';
+  const styled = /class="/.test(svg) ? `<style>${parts.replaceAll('&', '&amp;')}</style>` : '';
   const ground = `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="var(--raised)"/>`;
   const named = /xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"');
   const inside = /^(<svg[^>]*>(?:<title.*?<\/title>)?(?:<desc.*?<\/desc>)?)/s;

@@ -37,7 +37,7 @@ export interface Finish {
  * Gathering and finishing, after the last row (craft, section 8). Columns count from 1, from the left.
  *
  * @returns how many singles each side takes in, how many stay in the middle, and the steps in order; or a
- *   problem when the outline breaks a rule of craft.md, section 4.
+ *   problem when the outline breaks a rule of the craft, section 4.
  */
 export function finishSteps(input: FinishInput): Finish | Refusal {
   const { fit, bundles, startSide = 'left' } = input ?? {};

@@ -1,6 +1,7 @@
 import { fitProblem } from './fit-check.ts';
 import type { Bundles, Fit } from './piece.ts';
 import { type Problem, wholeNumberProblem } from './problem.ts';
+import { closingBundleAt, mounted, openingBundle } from './row-bundles.ts';
 
 /** Rows of a chart; both ends count. */
 export const HEIGHTS = { low: 1, high: 1000 } as const;
@@ -40,17 +41,6 @@ const none = (problem: Problem): Outline => ({
   firstClosingRow: null,
   problem,
 });
-
-/** A side without a bundle has a single edge string. */
-const mounted = (columns: number): number => Math.max(1, columns);
-
-/** The bundle in row r (from 1) while strings are let out, one every `step` rows (craft, section 4). */
-export const openingBundle = (columns: number, row: number, step: number): number =>
-  Math.max(1, mounted(columns) - Math.floor((row - 1) / step));
-
-/** The bundle in row r (from 1) of `height` while strings are taken in, ending with `closing` (craft, section 4). */
-export const closingBundleAt = (closing: number, row: number, height: number, step: number): number =>
-  Math.max(1, closing - Math.floor((height - row) / step));
 
 /** The first row that takes a string in, or null where none does or it would lie before row 1. */
 export function closingStart(closing: number, height: number, step: number): number | null {

@@ -1,6 +1,6 @@
 import type { Chart } from './chart.ts';
 
-/** The words of the craft as types; craft.md's terms are used everywhere. */
+/** The words of the craft as types; its terms are used everywhere. */
 export type SideName = 'left' | 'right';
 export type OddMethod = 'lone-string' | 'carried-end';
 export type Direction = 'rightward' | 'leftward';

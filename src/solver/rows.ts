@@ -8,7 +8,7 @@ import { SIDES } from './ranges.ts';
 
 export interface RowsInput {
   readonly fit: Fit;
-  /** Any outline that obeys craft.md, section 4. */
+  /** Any outline that obeys the craft, section 4. */
   readonly bundles: Bundles;
   /** The side on which row 1 begins; it never mirrors the chart. */
   readonly startSide?: SideName | undefined;
@@ -101,7 +101,7 @@ function runsOf(
 /**
  * The whole piece row by row: direction, bundles, the move before the first knot, and the knots in tying order.
  *
- * @returns one plan per row; or a problem, when the outline breaks a rule of craft.md, section 4, or the chart
+ * @returns one plan per row; or a problem, when the outline breaks a rule of the craft, section 4, or the chart
  *   is not of the piece's size.
  */
 export function planRows(input: RowsInput): RowPlan[] | Refusal {

@@ -26,25 +26,23 @@ interface KnotText {
 const firstHitch = {
   'at-rest': 'The leading string comes from the left and hangs beside {base}.',
   'laid-over': 'Lay the leading string over {base}, to the right.',
-  'passed-behind': 'Pass its end behind {base}, back to the left, on the ring’s side of the stroke in front.',
-  'brought-through': 'Bring the end out to the front between {base} and the stroke, and down over the stroke.',
+  'passed-behind': 'Pass its end behind {base}, back to the left, on the ring’s side of the stroke.',
+  'brought-through': 'Bring it out between {base} and the stroke, and down over the stroke.',
 } satisfies Stages;
 
 const forward = {
   ...firstHitch,
-  'laid-over-again': 'Lay it over {base} to the right again, below the first half hitch.',
-  'passed-behind-again': 'Pass the end behind {base}, back to the left, on the ring’s side of the new stroke.',
-  'brought-through-again':
-    'Bring it out between {base} and the new stroke and down over that stroke. Then it goes on to the right.',
+  'laid-over-again': 'Lay it over {base} again, to the right, farther down.',
+  'passed-behind-again': 'Pass it behind, back to the left, on the ring’s side of the new stroke.',
+  'brought-through-again': 'Bring it out and down over that stroke, and then on to the right.',
   'drawn-up': 'Draw the knot tight. The leading string came from the left and is on the right now.',
 } satisfies Stages;
 
 const forwardBackward = {
   ...firstHitch,
-  'laid-over-again': 'Lay it over {base} to the right, turn, and lay it back over {base} to the left, farther down.',
-  'passed-behind-again': 'Pass the end behind {base} to the right, on the ring’s side of the last stroke.',
-  'brought-through-again':
-    'Bring it out on the right, between {base} and the last stroke, down over that stroke, and over {base} to the left.',
+  'laid-over-again': 'Lay it over {base} to the right, turn, and lay it back over to the left.',
+  'passed-behind-again': 'Pass it behind to the right, on the ring’s side of the last stroke.',
+  'brought-through-again': 'Bring it out on the right, down over that stroke, and over {base} to the left.',
   'drawn-up': 'Draw the knot tight. The leading string is back on the left, where it came from.',
 } satisfies Stages;
 
@@ -52,8 +50,7 @@ const gathering = {
   ...forward,
   'at-rest': 'The next single string hangs to the left of {base}.',
   'laid-over': 'Lay the single string over {base}, to the right.',
-  'brought-through-again':
-    'Bring it out between {base} and the new stroke and down over that stroke. Then let it hang down with the bundle.',
+  'brought-through-again': 'Bring it out and down over that stroke, and let it hang down with the bundle.',
   'drawn-up': 'Draw the knot tight. The string that tied it is part of the bundle now.',
 } satisfies Stages;
 
@@ -85,7 +82,7 @@ const KNOTS = {
       'laid-over-again': 'Lead it up over the front of the bar again, on the right of the first turn.',
       'passed-behind-again': 'Take it down behind the bar once more, on the left of the new stroke.',
       'brought-through-again': 'Bring it out over the new stroke, and let this short tail hang at the back.',
-      'drawn-up': 'Draw both turns tight. The long end hangs down among the others, and the tail lies behind.',
+      'drawn-up': 'Draw both turns tight. The long end hangs on the left, and the tail on the right goes to the back.',
     },
   },
   'forward-half-hitch': {
@@ -230,7 +227,7 @@ export const bundleName = (knot: ToldKnot): string => textOf(knot).bundle ?? 'bu
 function baseWords(knot: ToldKnot, strands: number): string {
   const bundle = bundleName(knot);
   if (bundle === 'core') return 'the core';
-  return strands > 1 || knot.startsWith('gathering') ? `the whole ${bundle}` : 'the base string';
+  return strands > 1 || knot.startsWith('gathering') ? `the ${bundle}` : 'the base string';
 }
 
 /**

@@ -12,38 +12,34 @@ const seenControls = (page: Page): Locator =>
     .filter({ visible: true });
 
 for (const name of LESSON_NAMES)
-  test.describe(`the lesson “${LESSONS[name]}” without a script`, () => {
-    test('has no dead control', async ({ page }) => {
-      await openLesson(page, name);
-      await expect(seenControls(page)).toHaveCount(0);
-    });
-
-    test('has its figures, its questions with lines to write on, hints and a worked case', async ({ page }) => {
-      await openLesson(page, name);
-      const plates = page.locator('figure');
-      expect(await plates.count()).toBeGreaterThanOrEqual(3);
-      for (const plate of await plates.all()) {
-        await expect(plate.getByRole('img').first()).toBeVisible();
-        await plate.getByText('In words').click();
-        await expect(plate.locator('details p').first()).toHaveText(/.{40}/);
+  test(`the lesson “${LESSONS[name]}” is whole: figures, questions with lines to write on, hints, a worked case, no dead control`, async ({
+    page,
+  }) => {
+    await openLesson(page, name);
+    await expect.soft(seenControls(page)).toHaveCount(0);
+    const plates = page.locator('figure');
+    expect(await plates.count()).toBeGreaterThanOrEqual(3);
+    for (const plate of await plates.all()) {
+      await expect(plate.getByRole('img').first()).toBeVisible();
+      await plate.getByText('In words').click();
+      await expect(plate.locator('details p').first()).toHaveText(/.{40}/);
+    }
+    const sheets = page.locator('.exercise');
+    expect(await sheets.count()).toBeGreaterThanOrEqual(3);
+    for (const sheet of await sheets.all()) {
+      await expect(sheet.locator('form').getByText(/[?.]$/).first()).toBeVisible();
+      await expect(
+        sheet.locator('.write-here').or(sheet.getByRole('table')).or(sheet.getByRole('grid')).first(),
+      ).toBeVisible();
+      for (const hint of ['Where to look', 'What to do']) {
+        const folded = sheet.getByRole('group').filter({ hasText: hint });
+        await sheet.getByText(hint, { exact: true }).click();
+        await expect(folded.locator('p').first()).toBeVisible();
       }
-      const sheets = page.locator('.exercise');
-      expect(await sheets.count()).toBeGreaterThanOrEqual(3);
-      for (const sheet of await sheets.all()) {
-        await expect(sheet.locator('form').getByText(/[?.]$/).first()).toBeVisible();
-        await expect(
-          sheet.locator('.write-here').or(sheet.getByRole('table')).or(sheet.getByRole('grid')).first(),
-        ).toBeVisible();
-        for (const hint of ['Where to look', 'What to do']) {
-          const folded = sheet.getByRole('group').filter({ hasText: hint });
-          await sheet.getByText(hint, { exact: true }).click();
-          await expect(folded.locator('p').first()).toBeVisible();
-        }
-        const more = sheet.getByText('A case like this, with other figures');
-        if ((await more.count()) > 0) await more.click();
-        await expect(sheet.locator('.working > li').first()).toBeVisible();
-      }
-    });
+      const more = sheet.getByText('A case like this, with other figures');
+      if ((await more.count()) > 0) await more.click();
+      await expect(sheet.locator('.working > li').first()).toBeVisible();
+    }
   });
 
 test('a try-it shows its example: the sum worked, and a row with its knots', async ({ page }) => {

@@ -13,7 +13,7 @@ const boat = planOf({ width: 21, height: 18, capacity: 15 });
 const carried = planOf({ width: 21, height: 30, capacity: 16, oddMethod: 'carried-end' });
 const straight = planOf({ width: 10, height: 12, capacity: 12 });
 
-/** Worked by hand from craft.md's first example: 26 columns, 32 rows, a bar of 16. */
+/** Worked by hand from the craft's first example: 26 columns, 32 rows, a bar of 16. */
 const LANTERN: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>, number>> = {
   width: 26,
   strands: 26,

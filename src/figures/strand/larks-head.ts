@@ -4,7 +4,7 @@ import type { Path, Point } from './point.ts';
 import { freeAfter, mirror, type Route, up } from './route.ts';
 import type { FreeEnd, Tying } from './tying.ts';
 
-/** A bar twice as thick as the cord: craft.md, section 9, takes 2 mm for a bar. */
+/** A bar twice as thick as the cord: the craft, section 9, takes 2 mm for a bar. */
 export const barRadius = 1;
 export const bar = {
   id: 'bar',

@@ -14,7 +14,7 @@ interface Pass {
 }
 
 /**
- * The passes of `strand` round the base strings in order along it, as craft.md section 5 writes them:
+ * The passes of `strand` round the base strings in order along it, as the craft, section 5, writes them:
  * `o1` over the base, `u1` under it, `s` over its own earlier stroke, `ŝ` under it; a self-crossing is
  * named at its later pass. A bundle counts as one base: each o or u is one unbroken group of a crossing with
  * every string of it. Where that does not hold, the list says so with `broken`, so that no such knot is taken

@@ -6,7 +6,7 @@ import type { ReadThread } from './thread.ts';
 /** Where a cut piece hangs: a fold on the bar, a fold in a side bundle, or the single string of an odd width. */
 export type PiecePlace = 'bar' | 'left' | 'right' | 'lone';
 
-/** mm, all from craft.md, section 9. */
+/** mm, all from the craft, section 9. */
 const SIDE_SLACK = 5;
 const HIDDEN_TAIL = 40;
 const TO_HOLD = 90;

@@ -14,7 +14,7 @@ import {
 /** Milliseconds that a machine with much else to do may take for one test. */
 const busy = 30_000;
 
-/** craft.md, section 5: passes in order along the leading string, and their order down the base from the ring. */
+/** The craft, section 5: passes in order along the leading string, and their order down the base from the ring. */
 const craft: {
   knot: KnotName;
   moment: 'drawn-up' | 'brought-through' | 'brought-through-again';

@@ -1,6 +1,7 @@
 import { choiceProblem, type Problem, type Refusal, refuse, wholeNumberProblem } from '../../problem.ts';
+import { drawPiece } from '../draw-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
-import { drawPiece, OUTLINE_RULES, type Pair } from '../outline.ts';
+import { OUTLINE_RULES, type Pair } from '../outline.ts';
 import { draw, pick, type Seed } from '../seed.ts';
 import { MARK_TARGETS, type MarkOptions, type MarkProblem } from './problem.ts';
 

@@ -1,9 +1,10 @@
 import { choiceProblem, type Problem, type Refusal, refuse, wholeNumberProblem } from '../../problem.ts';
-import { drawFigures } from '../figures.ts';
+import { drawFigures } from '../draw-figures.ts';
+import { drawPiece } from '../draw-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
-import { bundlesIn, drawPiece, OUTLINE_RULES, type OutlineFigures } from '../outline.ts';
+import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
-import { drawThreadQuestion } from './cut.ts';
+import { drawThreadQuestion } from './draw-thread.ts';
 import {
   isFitAsk,
   isInRowAsk,

@@ -1,5 +1,6 @@
 import type { Problem, Refusal } from '../../problem.ts';
-import { drawFigures, type FitFigures } from '../figures.ts';
+import { drawFigures } from '../draw-figures.ts';
+import type { FitFigures } from '../figures.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { draw, type Seed } from '../seed.ts';
 import { SUM_FIELDS, type SumField, type SumOptions, type SumProblem } from './problem.ts';
