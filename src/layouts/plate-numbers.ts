@@ -8,3 +8,14 @@ export function numberPlates(html: string): string {
     return `${start}Plate ${number}${end}`;
   });
 }
+
+const EXERCISE = /(<span\b[^>]*\bdata-exercise-number\b[^>]*>)(<\/span>)/g;
+
+/** Gives the exercises of a page their running numbers, so that each has a name of its own: Exercise 1, Exercise 2. */
+export function numberExercises(html: string): string {
+  let number = 0;
+  return html.replace(EXERCISE, (_whole, start: string, end: string) => {
+    number += 1;
+    return `${start} ${number}${end}`;
+  });
+}

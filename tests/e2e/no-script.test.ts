@@ -17,7 +17,8 @@ for (const name of LESSON_NAMES)
   }) => {
     await openLesson(page, name);
     await expect.soft(seenControls(page)).toHaveCount(0);
-    const plates = page.locator('figure');
+    // Plates of a passage that is not so of the example stand folded away with it.
+    const plates = page.locator('figure').filter({ visible: true });
     expect(await plates.count()).toBeGreaterThanOrEqual(3);
     for (const plate of await plates.all()) {
       await expect(plate.getByRole('img').first()).toBeVisible();

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { numberPlates } from '../../src/layouts/plate-numbers.ts';
+import { numberExercises, numberPlates } from '../../src/layouts/plate-numbers.ts';
 
 const empty = '<span class="plate-number" data-plate-number></span>';
 
@@ -12,4 +12,12 @@ it('numbers the plates in the order in which they stand', () => {
 it('leaves a number that a page has given, and does not count it', () => {
   const given = '<span data-plate-number>Plate 7</span>';
   expect(numberPlates(`${given}${empty}`)).toBe(`${given}${empty.replace('></', '>Plate 1</')}`);
+});
+
+it('numbers the exercises in the order in which they stand, apart from the plates', () => {
+  const exercise = '<h3>Exercise<span data-exercise-number></span></h3>';
+  const plate = '<span class="plate-number" data-plate-number></span>';
+  expect(numberExercises(exercise + plate + exercise)).toBe(
+    `<h3>Exercise<span data-exercise-number> 1</span></h3>${plate}<h3>Exercise<span data-exercise-number> 2</span></h3>`,
+  );
 });
