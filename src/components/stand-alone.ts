@@ -4,7 +4,7 @@
  */
 
 /** Names of the house with their values on the light page: the first that a style sheet says, for it says that one first. */
-export function houseValues(css: string): ReadonlyMap<string, string> {
+function houseValues(css: string): ReadonlyMap<string, string> {
   const values = new Map<string, string>([['--font-text', 'Verdana']]);
   for (const [, name = '', value = ''] of withoutRemarks(css).matchAll(/(--[\w-]+):\s*([^;]+);/g))
     if (!values.has(name)) values.set(name, value.replace(/light-dark\(\s*([^,]+),[^)]*\)/g, '$1').trim());
@@ -14,7 +14,7 @@ export function houseValues(css: string): ReadonlyMap<string, string> {
 const withoutRemarks = (css: string): string => css.replace(/\/\*[\s\S]*?\*\//g, '');
 
 /** The text with every name of the house in place of which a value can stand; names that an element sets itself stay. */
-export function filledIn(text: string, values: ReadonlyMap<string, string>): string {
+function filledIn(text: string, values: ReadonlyMap<string, string>): string {
   let filled = text;
   for (let before = ''; before !== filled; ) {
     before = filled;

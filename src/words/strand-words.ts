@@ -42,7 +42,7 @@ const isBase = ({ role, id }: { readonly id: string; readonly role: string }): b
   role === 'base' && /^base(-\d+)?$/.test(id);
 
 /** A cord's name in a sentence, from its id: 'the leading string', 'string 2 of the bundle'. */
-export function cordName(id: Values[string] | undefined, { knot }: ToldFigure): string {
+function cordName(id: Values[string] | undefined, { knot }: ToldFigure): string {
   const number = /^base-(\d+)$/.exec(String(id))?.[1];
   return number ? `string ${number} ${STRINGS[bundleName(knot)]}` : (CORDS[String(id)] ?? '?');
 }

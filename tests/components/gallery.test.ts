@@ -1,0 +1,38 @@
+import { describe, expect, it, vi } from 'vitest';
+import { type KnotName, knots } from '../../src/figures/strand/index.ts';
+
+// The gallery draws the lantern, whose chart is read by the build; a plan of its own stands in for it here.
+vi.mock('../../src/entries/examples.ts', async () => {
+  const { planPiece } = await import('../../src/solver/index.ts');
+  return { exampleOf: () => ({ plan: planPiece({ width: 26, height: 32, capacity: 16 }) }) };
+});
+
+const { figurePlates, galleryFiles, knotPlates } = await import('../../src/components/gallery.ts');
+const { figures } = await import('../../src/figures/index.ts');
+const { stopsOf } = await import('../../src/components/knot-plate.ts');
+
+describe('the gallery of plates', { timeout: 60_000 }, () => {
+  it('has every knot at every stopping point', () => {
+    const shown = knotPlates();
+    expect(shown.map(({ knot }) => knot).sort()).toEqual(Object.keys(knots).sort());
+    for (const { knot, stages } of shown)
+      expect(stages.map(({ stage }) => stage.stop)).toEqual(stopsOf(knot as KnotName));
+  });
+
+  it('has every figure of a plan', () => {
+    for (const name of Object.keys(figures))
+      expect(figurePlates().some(({ file }) => file === `lantern-${name}` || file.startsWith(`lantern-${name}-`))).toBe(
+        true,
+      );
+  });
+
+  it('gives every file a name of its own, a title and its content in words', () => {
+    const files = galleryFiles();
+    expect(new Set(files.map(({ file }) => file)).size).toBe(files.length);
+    for (const { file, title, told } of files) {
+      expect(file).toMatch(/^[a-z0-9-]+$/);
+      expect(title, file).toMatch(/^[A-Z0-9]/);
+      expect(told, file).not.toMatch(/\?|undefined|NaN/);
+    }
+  });
+});
