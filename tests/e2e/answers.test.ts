@@ -49,10 +49,12 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
     ([source, bookkeeping]) => {
       const parsed = new DOMParser().parseFromString(source, 'text/html');
       return [...parsed.querySelectorAll<HTMLElement>('section.exercise')].map((section) => {
-        for (const worked of section.querySelectorAll('script, style, .worked-case, details:has(.working)'))
+        for (const worked of section.querySelectorAll(
+          'script, style, .worked-case, details:has(.working), [data-exercise-number]',
+        ))
           worked.remove();
         const island = section.querySelector('astro-island');
-        const texts = [...section.querySelectorAll('*')].flatMap((element) => [
+        const texts = [section, ...section.querySelectorAll('*')].flatMap((element) => [
           ...[...element.childNodes]
             .filter((node) => node.nodeType === Node.TEXT_NODE)
             .map((node) => node.textContent ?? ''),
