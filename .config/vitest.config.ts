@@ -6,5 +6,7 @@ export default defineConfig({
   test: {
     include: ['tests/**/*.test.ts'],
     exclude: ['tests/e2e/**'],
+    // A machine with other work to do may take several times as long; a test that hangs is still ended.
+    testTimeout: 30_000,
   },
 });

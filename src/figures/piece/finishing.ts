@@ -1,0 +1,196 @@
+import { finishSteps } from '../../solver/finish.ts';
+import type { Bundles, Fit, SideName } from '../../solver/piece.ts';
+import { spreadOf, widen } from '../strand/bundle.ts';
+import { mirrored, type Path, type Point } from '../strand/point.ts';
+import { columnMiddle, edgesOf } from './courses.ts';
+import * as kept from './kept.ts';
+import type { Part, PieceShape, Place } from './model-types.ts';
+import { COLUMN, MOST_STRANDS, pack, ROW, standingPacked } from './packed.ts';
+
+/** How far the core goes down from one gathering knot to the next, from one square knot to the next, and below them. */
+const DROP = 1.7;
+const SQUARE = 3.75;
+const SQUARES = 2;
+const TASSEL = 12;
+
+/** What becomes of the strings below the last row. */
+export interface Finishing {
+  readonly shapes: Record<string, PieceShape>;
+  readonly places: readonly Place[];
+  /** For each base string by its column (0 and width + 1: a carried end) what it does after its course. */
+  readonly after: ReadonlyMap<number, readonly Part[]>;
+  /** The way of a leading string laid into a bundle, from where it leaves its last knot. */
+  readonly laid: (exit: Point, order: number) => Path;
+  readonly bottom: number;
+}
+
+const inPlace = ([x, y, z]: Point, place: Place): Point => {
+  const [cosine, sine] = place.turn ?? [1, 0];
+  return [place.x + x * cosine - y * sine, place.y + x * sine + y * cosine, z];
+};
+
+function gatheringShape(side: SideName, strands: number): PieceShape {
+  const spread = spreadOf(strands);
+  const lead = widen(kept.gatheringRight.slice(kept.gatheringRight.findIndex(([, y]) => y > -1.4)), spread)
+    .filter(([, y]) => y < 5.2)
+    .map((point) => pack(point));
+  const bases = standingPacked(strands).map(
+    ([x, z]): Path => [
+      [x, ROW * 0.05, z],
+      [x, ROW * 0.95, z],
+    ],
+  );
+  return { leads: [side === 'left' ? lead.map(mirrored) : lead], bases };
+}
+
+function squareShape(strands: number): PieceShape {
+  const spread = spreadOf(strands);
+  const within = (line: Path): Path =>
+    widen(
+      line.filter(([x, y]) => y > -0.5 && (y < 4 || Math.abs(x) < 2.2)),
+      spread,
+    ).map((point) => pack(point));
+  return {
+    leads: [within(kept.squareLeft), within(kept.squareRight)],
+    bases: standingPacked(strands).map(
+      ([x, z]): Path => [
+        [x, -0.4, z],
+        [x, ROW + 1.4, z],
+      ],
+    ),
+  };
+}
+
+/** Gathering, square knots and the trimmed tassel of a piece; null where the solver knows no finish for it. */
+export function finishingOf(fit: Fit, bundles: Bundles, startSide: SideName, from: number): Finishing | null {
+  const finish = finishSteps({ fit, bundles, startSide });
+  if (!finish.ok) return null;
+  const { width } = fit;
+  const height = bundles.left.length;
+  const left = bundles.left.at(-1) ?? 1;
+  const right = bundles.right.at(-1) ?? 1;
+  const edges = edgesOf(fit, left, right);
+  const below = height * ROW;
+  const middle = (width * COLUMN) / 2;
+  const shapes: Record<string, PieceShape> = {};
+  const places: Place[] = [];
+  const after = new Map<number, Part[]>();
+  const way = new Map<number, Point[]>();
+  const line = (column: number): Point[] => {
+    const known = way.get(column) ?? [];
+    way.set(column, known);
+    return known;
+  };
+  const flush = (column: number): Part[] => {
+    const parts = after.get(column) ?? [];
+    const path = way.get(column) ?? [];
+    const [before] = path;
+    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: [...path] });
+    way.delete(column);
+    after.set(column, parts);
+    return parts;
+  };
+  const tied = width >= 4;
+
+  const cores = (['left', 'right'] as const).map((side) => {
+    const outwards = side === 'left' ? 1 : -1;
+    const core =
+      side === 'left'
+        ? Array.from({ length: edges.leftStrands }, (_, i) => left - edges.leftStrands + 1 + i)
+        : Array.from({ length: edges.rightStrands }, (_, i) => width - right + 1 + i);
+    const size = Math.sqrt(COLUMN * COLUMN + DROP * DROP);
+    const turn = [DROP / size, (-outwards * COLUMN) / size] as const;
+    for (let i = 0; i < finish.perSide; i += 1) {
+      const single = side === 'left' ? left + 1 + i : width - right - i;
+      const strands = core.length;
+      const shape = `gathering-${side} ${Math.min(MOST_STRANDS, strands)}`;
+      shapes[shape] ??= gatheringShape(side, Math.min(MOST_STRANDS, strands));
+      const at: Point = [columnMiddle(single) - outwards * 0.7, below + 1.5 + i * DROP, 0];
+      const origin = { shape, colour: null, turn, x: at[0] + turn[1] * (ROW / 2), y: at[1] - turn[0] * (ROW / 2) };
+      const stands = standingPacked(strands);
+      for (const [j, column] of core.entries()) {
+        const [x, z] = stands[j] ?? [0, 0];
+        for (const y of [0.05, 0.95]) line(column).push(inPlace([x, ROW * y, z], origin));
+      }
+      const lead = shapes[shape].leads[0] ?? [];
+      line(single).push(inPlace(lead[0] as Point, origin));
+      const parts = flush(single);
+      parts.push({ is: 'shape', place: from + places.length, lead: 0 });
+      line(single).push(inPlace(lead.at(-1) as Point, origin));
+      if (side === 'left') core.push(single);
+      else core.unshift(single);
+      places.push(origin);
+    }
+    return core;
+  });
+  const [leftCore = [], rightCore = []] = cores;
+  const neck = below + (finish.perSide > 0 ? 2.6 + finish.perSide * DROP : 2.4);
+  const firstMiddle = left + finish.perSide + 1;
+  const lastMiddle = width - right - finish.perSide;
+  const between = Array.from({ length: Math.max(0, lastMiddle - firstMiddle + 1) }, (_, i) => firstMiddle + i);
+  const tying = tied ? [firstMiddle, lastMiddle] : [];
+  const core = [...leftCore, ...between.filter((column) => !tying.includes(column)), ...rightCore];
+  const stands = standingPacked(Math.max(1, core.length));
+  const squares = tied ? SQUARES : 0;
+  const shape = `square-knot ${Math.min(MOST_STRANDS, core.length)}`;
+  if (tied) shapes[shape] = squareShape(Math.min(MOST_STRANDS, core.length));
+  const knots = Array.from(
+    { length: squares },
+    (_, i): Place => ({ shape, x: middle, y: neck + i * SQUARE, colour: null }),
+  );
+  const firstSquare = from + places.length;
+  places.push(...knots);
+  const loose = neck + squares * SQUARE + 0.7;
+  const bottom = loose + TASSEL;
+  const fan = 1.6 + (width * 0.34) / Math.max(1, standingPacked(Math.min(MOST_STRANDS, core.length)).at(-1)?.[0] ?? 1);
+  const tassel = (x: number, z: number, order: number): Point[] => [
+    [middle + x * 1.5, loose + 1.5, z],
+    [middle + x * (1 + fan * 0.5), loose + TASSEL * 0.5, z],
+    [middle + x * fan + (order % 3) * 0.1 - 0.1, bottom - 0.35 * ((order * 7) % 3), z],
+  ];
+  for (const [j, column] of core.entries()) {
+    const [x, z] = stands[j] ?? [0, 0];
+    line(column).push([middle + x, neck - 0.3, z], [middle + x, loose - 0.6, z]);
+    flush(column).push({
+      is: 'line',
+      what: 'tassel',
+      path: [[middle + x, loose - 0.6, z], ...tassel(x, z, j)],
+    });
+  }
+  for (const [which, column] of tying.entries()) {
+    const outwards = which === 0 ? -1 : 1;
+    const reach = (stands.at(-1)?.[0] ?? 0) + 1.6;
+    line(column).push([columnMiddle(column), below + 0.4, -0.8], [middle + outwards * reach, neck - 1.6, -1.6]);
+    for (const [i, knot] of knots.entries()) {
+      const lead = shapes[shape]?.leads[which] ?? [];
+      line(column).push(inPlace(lead[0] as Point, knot));
+      flush(column).push({ is: 'shape', place: firstSquare + i, lead: which });
+      line(column).push(inPlace(lead.at(-1) as Point, knot));
+    }
+    const [start] = line(column);
+    way.delete(column);
+    after.get(column)?.push({
+      is: 'line',
+      what: 'tassel',
+      path: [start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)],
+    });
+  }
+  return {
+    shapes,
+    places,
+    after,
+    laid: (exit, order) => {
+      const outwards = exit[0] < middle ? -1 : 1;
+      const x = outwards * (0.5 + 0.3 * order);
+      return [
+        exit,
+        [exit[0] * 0.9 + middle * 0.1, below + 1, -1.2],
+        [middle + outwards * 2, neck - 1.6, -1.2],
+        [middle + x, neck + 0.4, -1],
+        [middle + x, loose - 0.6, -0.9],
+        ...tassel(x, -0.5, order + 1),
+      ];
+    },
+    bottom,
+  };
+}

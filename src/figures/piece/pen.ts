@@ -1,0 +1,213 @@
+import type { Path, Point } from '../strand/point.ts';
+import { evenSteps } from './packed.ts';
+
+/** Units of the picture in one cord's diameter: figures in paths are whole. */
+export const UNIT = 20;
+
+export const unit = (value: number): number => Math.round(value * UNIT);
+
+/** Whole figures as short as path data allows. */
+export const packedFigures = (values: readonly number[]): string =>
+  values.reduce<string>(
+    (text, value) => text + (text === '' || value < 0 ? '' : ' ') + String(value === 0 ? 0 : value),
+    '',
+  );
+
+/** A straight line through points, in whole units. */
+export function straight(path: Path): string {
+  let [x, y] = [unit(path[0]?.[0] ?? 0), unit(path[0]?.[1] ?? 0)];
+  let d = `M${packedFigures([x, y])}`;
+  for (const point of path.slice(1)) {
+    const [u, v] = [unit(point[0]) - x, unit(point[1]) - y];
+    if (u === 0 && v === 0) continue;
+    d += v === 0 ? `h${u}` : u === 0 ? `v${v}` : `l${packedFigures([u, v])}`;
+    x += u;
+    y += v;
+  }
+  return d;
+}
+
+/** How far a point may lie off its neighbours' line, in d, before it counts. */
+const SLIGHT = 0.045;
+
+/** The line without the points that do not bend it. */
+export function thinned(path: Path): Path {
+  const first = path[0];
+  const last = path.at(-1);
+  if (!first || !last || path.length < 3) return path;
+  const [x, y] = [last[0] - first[0], last[1] - first[1]];
+  const size = Math.sqrt(x * x + y * y);
+  let far = 0;
+  let most = 0;
+  for (const [i, [px, py]] of path.entries()) {
+    const [u, v] = [px - first[0], py - first[1]];
+    const off = size < 0.2 ? Math.sqrt(u * u + v * v) : Math.abs(u * y - v * x) / size;
+    if (i > 0 && i < path.length - 1 && off > most) [far, most] = [i, off];
+  }
+  if (most <= SLIGHT) return [first, last];
+  return [...thinned(path.slice(0, far + 1)), ...thinned(path.slice(far)).slice(1)];
+}
+
+/** A smooth line with the points as corners of its frame (quadratic B-spline), ends included. */
+export function curved(whole: Path): string {
+  const path = thinned(whole);
+  if (path.length < 3) return straight(path);
+  const at = (i: number): readonly [number, number] => [unit(path[i]?.[0] ?? 0), unit(path[i]?.[1] ?? 0)];
+  const last = path.length - 1;
+  let [x, y] = at(0);
+  const d = `M${packedFigures([x, y])}`;
+  const steps: number[] = [];
+  for (let i = 1; i < last; i += 1) {
+    const [cx, cy] = at(i);
+    const [nx, ny] = at(i + 1);
+    const [ex, ey] = i + 1 === last ? [nx, ny] : [Math.round((cx + nx) / 2), Math.round((cy + ny) / 2)];
+    steps.push(cx - x, cy - y, ex - x, ey - y);
+    [x, y] = [ex, ey];
+  }
+  return `${d}q${packedFigures(steps)}`;
+}
+
+/** Whole cord with its twist, cord with light alone, or edge and body. */
+export type Fineness = 'cord' | 'lit' | 'stitch';
+
+/** The house's colours with plain ones behind them, so that the picture stands alone as a file too. */
+const HOUSE = {
+  line: ['--o', 'var(--cord-outline,#463619)'],
+  light: ['--i', 'var(--cord-light,#fffdf4)'],
+  base: ['--b', 'var(--cord-base,#e3d3ac)'],
+  lead: ['--l', 'var(--cord-lead,#2f6f94)'],
+  metal: ['--m', 'var(--cord-metal,#b4bac2)'],
+  metalLine: ['--e', 'var(--cord-metal-edge,#4d5666)'],
+  metalLight: ['--s', 'var(--cord-metal-light,#f4f6f8)'],
+} as const;
+
+/** The colours by short names, which the picture's own `PAINT_STYLE` gives. */
+export const PAINTS = {
+  line: 'var(--o)',
+  light: 'var(--i)',
+  base: 'var(--b)',
+  lead: 'var(--l)',
+  metal: 'var(--m)',
+  metalLine: 'var(--e)',
+  metalLight: 'var(--s)',
+} as const satisfies Record<keyof typeof HOUSE, string>;
+
+export const PAINT_STYLE = Object.values(HOUSE)
+  .map(([name, value]) => `${name}:${value}`)
+  .join(';');
+
+/** The line round a cord, in d. */
+const OUTLINE = 0.1;
+const stepOf: Record<Fineness, number> = { cord: 0.5, lit: 0.5, stitch: 0.5 };
+
+/** How the parts of a cord are painted; the picture carries this itself, so that it stands alone as a file.
+ * Single classes, since rules with a place to be in do not reach into uses. */
+export const PEN_STYLE = `.pc-e{stroke:var(--o);stroke-width:${UNIT}px}.pc-b{stroke:currentColor;stroke-width:${Math.round(UNIT * (1 - 2 * OUTLINE))}px;stroke-linecap:round}.pc-n{stroke:var(--b)}.pc-i{stroke:var(--i);stroke-opacity:.4;stroke-width:4px;translate:-3px -3px}.pc-t{stroke:var(--o);stroke-opacity:.34;stroke-width:1.5px}`;
+
+/** A body's colour, where it is not the one handed in from outside. */
+const bodyOf = (paint: string): string =>
+  paint === PAINTS.base
+    ? 'class="pc-b pc-n"'
+    : paint === 'currentColor'
+      ? 'class="pc-b"'
+      : `class="pc-b" color="${paint}"`;
+
+/** Strokes that share one line: the cord's edge and its body. The body's round ends hide where two stretches meet. */
+const both = (d: string, paint: string, radius: number, metal = false): string => {
+  if (radius === 0.5 && !metal) return `<path d="${d}" class="pc-e"/><path d="${d}" ${bodyOf(paint)}/>`;
+  const width = 2 * radius * UNIT;
+  return `<path d="${d}" stroke="${metal ? PAINTS.metalLine : PAINTS.line}" stroke-width="${Math.round(width)}"/><path d="${d}" stroke="${paint}" stroke-width="${Math.round(width - 2 * OUTLINE * UNIT)}"/>`;
+};
+
+/** How far the light lies to the upper left of a cord's middle, in its radius. */
+const LIGHT = 0.34;
+/** From one mark of the twist to the next, in d. */
+const LAY = 0.8;
+
+const lit = (d: string, radius: number, metal: boolean): string => {
+  if (!metal) return `<path d="${d}" class="pc-i"/>`;
+  const by = -Math.round(LIGHT * radius * UNIT * 0.8);
+  return `<path d="${d}" transform="translate(${packedFigures([by, by])})" stroke="${PAINTS.metalLight}" stroke-opacity="0.85" stroke-width="${Math.round(radius * 0.4 * UNIT)}"/>`;
+};
+
+/** Slanting marks of the twist at equal steps. */
+function twist(path: Path, radius: number): string {
+  let d = '';
+  const steps = evenSteps(path, LAY);
+  for (const [i, point] of steps.entries()) {
+    const next = steps[i + 1];
+    if (!next) break;
+    const [tx, ty] = [next[0] - point[0], next[1] - point[1]];
+    const size = Math.sqrt(tx * tx + ty * ty);
+    if (size < LAY * 0.5) continue;
+    const [ux, uy] = [tx / size, ty / size];
+    const reach = radius * 0.72;
+    const [sx, sy] = [-uy * reach + ux * 0.2, ux * reach + uy * 0.2];
+    const [mx, my] = [(point[0] + next[0]) / 2, (point[1] + next[1]) / 2];
+    d += `M${packedFigures([unit(mx - sx), unit(my - sy)])}l${packedFigures([unit(2 * sx), unit(2 * sy)])}`;
+  }
+  return d && `<path d="${d}" class="pc-t"/>`;
+}
+
+/** Any one stretch of cord. */
+export function stretch(path: Path, paint: string, fineness: Fineness, radius = 0.5, metal = false): string {
+  const bare = both(curved(path), paint, radius, metal);
+  if (fineness === 'stitch' || path.length < 3) return bare;
+  return `${bare}${lit(curved(path.slice(1, -1)), radius, metal)}${metal || fineness === 'lit' ? '' : twist(path, radius)}`;
+}
+
+/** Depth from which a cord lies in front of bases whose middle is at 0, in d. */
+const IN_FRONT = 0.2;
+
+/** One cord in the stretches that lie behind the bases and before them, each with the order in which it is painted. */
+export interface Stretches {
+  readonly behind: readonly Path[];
+  readonly before: readonly Path[];
+}
+
+const nearest = (path: Path): number => path.reduce((high, [, , z]) => Math.max(high, z), Number.NEGATIVE_INFINITY);
+
+/** The order in which stretches are painted. */
+const deepestFirst = (paths: readonly Path[]): Path[] =>
+  paths.filter(({ length }) => length > 1).sort((a, b) => nearest(a) - nearest(b));
+
+/** Cuts a cord where it passes from behind the bases to before them; the stretches of each kind the deepest first. */
+export function stretchesOf(line: Path, step: number): Stretches {
+  const path = evenSteps(line, step);
+  const behind: Path[] = [];
+  const before: Path[] = [];
+  let from = 0;
+  for (let i = 1; i <= path.length; i += 1) {
+    const front = (path[i - 1] as Point)[2] > IN_FRONT;
+    if (i < path.length && (path[i] as Point)[2] > IN_FRONT === front) continue;
+    (front ? before : behind).push(path.slice(Math.max(0, from - 1), Math.min(path.length, i + 1)));
+    from = i;
+  }
+  return { behind: deepestFirst(behind), before: deepestFirst(before) };
+}
+
+/** Strings that wind round bases: what lies behind, the bases, what lies before. */
+export function wound(leads: readonly Path[], bases: readonly Path[], paint: string, fineness: Fineness): string {
+  const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
+  const layer = (front: boolean): string =>
+    sideBySide(
+      bases.filter(([point]) => (point?.[2] ?? 0) > 0 === front),
+      PAINTS.base,
+    );
+  return (
+    deepestFirst(cut.flatMap(({ behind }) => behind))
+      .map((path) => stretch(path, paint, 'stitch'))
+      .join('') +
+    layer(false) +
+    layer(true) +
+    deepestFirst(cut.flatMap(({ before }) => before))
+      .map((path) => stretch(path, paint, fineness))
+      .join('')
+  );
+}
+
+/** Cords that do not cross: one path for their edges, one for their bodies. */
+export function sideBySide(paths: readonly Path[], paint: string, radius = 0.5, metal = false): string {
+  const d = paths.map(straight).join('');
+  return d && both(d, paint, radius, metal);
+}
