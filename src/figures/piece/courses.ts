@@ -11,7 +11,7 @@ export interface Edges {
 }
 
 /** Strands at an edge of so many columns; a carried end rides along all the way down. */
-export const strandsAt = (fit: Fit, side: 'left' | 'right', columns: number): number =>
+const strandsAt = (fit: Fit, side: 'left' | 'right', columns: number): number =>
   columns + (fit.carrySide === side ? 1 : 0);
 
 export function edgesOf(fit: Fit, leftBundle: number, rightBundle: number): Edges {

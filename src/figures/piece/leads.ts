@@ -6,7 +6,7 @@ import type { Part, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, ROW, type ShapeKind, shapeOf } from './packed.ts';
 
 /** How far behind the middle of the bases a float and a tail lie, in d. */
-export const BEHIND = -1.75;
+const BEHIND = -1.75;
 /** Columns that the tail of a string joined or ended lies under, and how far it sticks out, in d. */
 const TAIL_COLUMNS = 3;
 const TAIL = 0.6;
@@ -19,7 +19,7 @@ export interface Tied extends Place {
   readonly paint: number;
 }
 
-export const shapeName = (kind: ShapeKind, strands: number): string => `${kind} ${Math.min(MOST_STRANDS, strands)}`;
+const shapeName = (kind: ShapeKind, strands: number): string => `${kind} ${Math.min(MOST_STRANDS, strands)}`;
 
 /** Every knot of the rows up to a knot of the last of them, in tying order. */
 export function tiedKnots(fit: Fit, rows: readonly RowPlan[], lastKnots: number): Tied[] {
@@ -62,7 +62,7 @@ export function tiedKnots(fit: Fit, rows: readonly RowPlan[], lastKnots: number)
 
 const strandsOf = ({ shape }: Place): number => Number(shape.slice(shape.lastIndexOf(' ')));
 const moved = ([x, y, z]: Point, place: Place): Point => [x + place.x, y + place.y, z];
-export const entryOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead[0] as Point, knot);
+const entryOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead[0] as Point, knot);
 export const exitOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead.at(-1) as Point, knot);
 
 const same = (a: Point, b: Point): boolean =>

@@ -18,8 +18,8 @@ const LEAN = 0.3;
 const MIDDLE = 1.85;
 
 /** How far down its row a leading string goes from one knot to the next, and how far behind the bases' middle. */
-export const PASSES_AT = ROW * 0.34;
-export const PASSES_BEHIND = -0.3;
+const PASSES_AT = ROW * 0.34;
+const PASSES_BEHIND = -0.3;
 /** How far before the boundary one knot takes the string over from the other: there it lies under the next one's turns. */
 const BEFORE = 0.4;
 /** The strands that any knot is drawn round at most; a thicker core is drawn as thick as this. */

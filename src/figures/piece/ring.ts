@@ -111,5 +111,5 @@ export function onBar(
 }
 
 /** The first place down which a string stands in row 1. */
-export const startOf = (fit: Fit, row: RowPlan | undefined, column: number): number =>
+const startOf = (fit: Fit, row: RowPlan | undefined, column: number): number =>
   row ? standsAt(fit, row, column)[0] : columnMiddle(column);

@@ -4,7 +4,7 @@ import { type Plan, parseChart } from '../../../src/solver/index.ts';
 import { planned } from '../drawn.ts';
 
 /** What `pieceModel` takes of a plan. */
-export const partsOf = (plan: Plan): PieceInput => ({
+const partsOf = (plan: Plan): PieceInput => ({
   fit: plan.fit,
   bundles: plan.outline,
   rows: plan.rows,
@@ -30,7 +30,7 @@ export interface Tag {
 }
 
 /** A drawing as a tree of tags. */
-export function treeOf(svg: string): Tag {
+function treeOf(svg: string): Tag {
   const root: Tag = { name: 'root', at: {}, inside: [] };
   const open = [root];
   for (const [, close, name = '', attributes = '', self] of svg.matchAll(
