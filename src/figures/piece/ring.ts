@@ -1,6 +1,5 @@
-import type { Fit, RowPlan } from '../../solver/piece.ts';
+import type { Fit } from '../../solver/piece.ts';
 import { mirrored, type Path, type Point } from '../strand/point.ts';
-import { columnMiddle, standsAt } from './courses.ts';
 import * as kept from './kept.ts';
 import type { PieceModel, PieceShape } from './model-types.ts';
 import { COLUMN } from './packed.ts';
@@ -109,7 +108,3 @@ export function onBar(
     folds.push(column);
   return { folds, lone };
 }
-
-/** The first place down which a string stands in row 1. */
-const startOf = (fit: Fit, row: RowPlan | undefined, column: number): number =>
-  row ? standsAt(fit, row, column)[0] : columnMiddle(column);
