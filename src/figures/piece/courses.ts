@@ -29,7 +29,7 @@ export function edgesOf(fit: Fit, leftBundle: number, rightBundle: number): Edge
 export const columnMiddle = (column: number): number => (column - 0.5) * COLUMN;
 
 /** Where a base string stands in a row; column 0 is a carried end on the left, width + 1 one on the right. */
-export function standsAt(fit: Fit, { leftBundle, rightBundle }: RowPlan, column: number): [x: number, z: number] {
+function standsAt(fit: Fit, { leftBundle, rightBundle }: RowPlan, column: number): [x: number, z: number] {
   const edges = edgesOf(fit, leftBundle, rightBundle);
   const carriedLeft = fit.carrySide === 'left' ? 1 : 0;
   if (column <= leftBundle && (leftBundle > 1 || carriedLeft)) {
