@@ -88,11 +88,23 @@ export function bundleSizes(input: OutlineInput): Outline {
       entered: closingBundle,
       values: { closingBundle: Math.max(closingLeft, closingRight), largest },
     });
-  const tooBig = (columns: number, closing: number): boolean =>
-    closingBundleAt(closing, 1, height, closingStep) > mounted(columns);
-  if (tooBig(fit.left.columns, closingLeft) || tooBig(fit.right.columns, closingRight)) {
-    const rowsFor = (columns: number, closing: number): number => 1 + closingStep * (closing - mounted(columns));
-    const shortestHeight = Math.max(rowsFor(fit.left.columns, closingLeft), rowsFor(fit.right.columns, closingRight));
+  const sides = [
+    { columns: fit.left.columns, closing: closingLeft },
+    { columns: fit.right.columns, closing: closingRight },
+  ] as const;
+  /** Row 1 would ask for more than was mounted, or the opening has not let out enough by the last row. */
+  const isTooShort = (rows: number): boolean => {
+    let held = 0;
+    for (const { columns, closing } of sides) {
+      if (closingBundleAt(closing, 1, rows, closingStep) > mounted(columns)) return true;
+      held += Math.max(openingBundle(columns, rows, openingStep), closing);
+    }
+    return held > mostInLastRow(fit.width);
+  };
+  if (isTooShort(height)) {
+    // Both get better with every row, so the first height that will do is the shortest.
+    let shortestHeight = height + 1;
+    while (isTooShort(shortestHeight)) shortestHeight += 1;
     return none({
       code: 'too-short',
       field: 'height',
@@ -122,20 +134,6 @@ export function bundleSizes(input: OutlineInput): Outline {
       fullWidthRows += 1;
       firstFullRow ??= row;
     }
-  }
-  if ((left.at(-1) ?? 1) + (right.at(-1) ?? 1) > mostInLastRow(fit.width)) {
-    // The opening has not let out enough by the last row.
-    let shortestHeight = height;
-    const lastRow = (rows: number): number =>
-      Math.max(openingBundle(fit.left.columns, rows, openingStep), closingLeft) +
-      Math.max(openingBundle(fit.right.columns, rows, openingStep), closingRight);
-    while (lastRow(shortestHeight) > mostInLastRow(fit.width)) shortestHeight += 1;
-    return none({
-      code: 'too-short',
-      field: 'height',
-      entered: height,
-      values: { height, closingBundle: Math.max(closingLeft, closingRight), shortestHeight },
-    });
   }
   const outline: Outline = {
     ok: true,
