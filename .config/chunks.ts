@@ -1,23 +1,17 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS =
-  /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|src\/words\/exercises\/question\.|node_modules\/pure-rand/;
-
-/** What names the slip behind a wrong answer. */
-const SLIPS =
-  /src\/solver\/missteps\/(fitting|rows|thread|slips|diagnose|ids)\.|src\/solver\/exercises\/\w+\/missteps\.|src\/words\/slips\//;
+const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 1 },
-  { name: 'slips', test: SLIPS, priority: 1 },
 ];

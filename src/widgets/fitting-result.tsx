@@ -1,13 +1,14 @@
-import { For, type JSX, Show } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
 import { bar } from '../figures/bar.ts';
 import { showFigure } from '../figures/show.ts';
 import { type FitInput, type FitResult, fitPiece } from '../solver/fit.ts';
 import { barWords } from '../words/figures/bar.ts';
-import { fitStepSum, fitStepWords } from '../words/fit-steps.ts';
+import { fitWorking } from '../words/fit-steps.ts';
 import { fitWords } from '../words/fit-words.ts';
 import { DrawnPlate } from './drawn-plate.tsx';
 import type { Stage } from './fitting-try.tsx';
 import { createProblemWords } from './problem-words.ts';
+import { Working, type WorkingLine } from './working-list.tsx';
 
 interface Props {
   id: string;
@@ -21,8 +22,8 @@ const CAPTIONS: Readonly<Record<Stage, string>> = {
   fitted: 'The answer: every string belongs to a fold.',
 };
 
-const workingOf = (result: FitResult) =>
-  result.ok ? result.working : 'working' in result.problem ? result.problem.working : [];
+const workingOf = (result: FitResult): readonly WorkingLine[] =>
+  fitWorking(result.ok ? result.working : 'working' in result.problem ? result.problem.working : []);
 
 /** The sum for one ring and one chart: drawn, answered, and worked step by step. */
 export function FittingResult(props: Props): JSX.Element {
@@ -59,18 +60,7 @@ export function FittingResult(props: Props): JSX.Element {
       <Show when={unmakeable()}>
         <p class="must-do">{unmakeable()}</p>
       </Show>
-      <ol class="working">
-        <For each={workingOf(result())}>
-          {(step) => (
-            <li>
-              <Show when={fitStepSum(step)}>
-                <span class="sum">{fitStepSum(step)}</span>
-              </Show>{' '}
-              {fitStepWords(step)}
-            </li>
-          )}
-        </For>
-      </ol>
+      <Working steps={workingOf(result())} />
     </>
   );
 }

@@ -73,3 +73,7 @@ export const fitStepWords = ({ key, values }: FitStep): string => SAYS[key](valu
 
 /** The step's sum in figures, '26 − 16 = 10'; empty where a step has none. */
 export const fitStepSum = ({ key, values }: FitStep): string => SUMS[key]?.(values) ?? '';
+
+/** A whole working: each step's sum, and what it says. */
+export const fitWorking = (steps: readonly FitStep[]): { readonly sum: string; readonly text: string }[] =>
+  steps.map((step) => ({ sum: fitStepSum(step), text: fitStepWords(step) }));

@@ -80,6 +80,7 @@ test('own figures outlast a reload, and the example comes back when asked for', 
 test('a link into the middle of a lesson leads to one’s own figures as well', async ({ page }) => {
   await openLesson(page, 'sum');
   await readWithOwn(page, OWN);
+  await openLesson(page, 'shape');
   await page.goto('lessons/the-fitting-sum/#sum-whole');
   await expect(page.locator('#sum-whole')).toBeInViewport();
   const sheet = page.locator('#sum-whole');

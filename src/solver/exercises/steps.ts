@@ -15,10 +15,14 @@ export interface WorkedCase<Problem, S> {
   readonly steps: readonly S[];
 }
 
-/** Where to look, what to do, and a case worked with other figures. No figure of the answer is in them. */
-export interface Hints<Problem, S, Key extends string> {
+/** Where to look, and what to do. No figure of the answer is in them. */
+export interface Clues<Key extends string> {
   readonly look: Step<Key>;
   readonly do: Step<Key>;
+}
+
+/** The clues, and a case worked with other figures. */
+export interface Hints<Problem, S, Key extends string> extends Clues<Key> {
   /** null only where no other figures can be found. */
   readonly worked: WorkedCase<Problem, S> | null;
 }

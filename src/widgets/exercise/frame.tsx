@@ -15,8 +15,9 @@ import type { QuestionWords } from '../../words/exercises/question.ts';
 import { outcomeWords } from '../../words/exercises/verdict-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 import { createStorageWords } from '../storage-say.ts';
-import type { Explained, HelpBoard } from './help.ts';
-import { Question, Working, type WorkingLine } from './question.tsx';
+import { Working, type WorkingLine } from '../working-list.tsx';
+import type { Explained, HelpBoard, LikeIt } from './help.ts';
+import { Question } from './question.tsx';
 import type { Entered, KindView } from './view.ts';
 
 export interface ExerciseProps<K extends KindName> {
@@ -129,7 +130,8 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     if (seen) await giveSolution();
     if (!otherFigures) return;
     const { partOf } = await import('./working.ts');
-    if (shown === problem()) setLines(partOf(view.kind, shown));
+    const part = await partOf(view.kind, shown);
+    if (shown === problem()) setLines(part);
   }
 
   let awake = false;
@@ -152,29 +154,39 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
 
   const keep = (change: Parameters<typeof saveAnswer>[2]) => setKeeping(saveAnswer(id, keptAs(), change));
 
-  /** Help is fetched when it is first asked for; what comes too late, for figures that are gone, is not shown. */
-  async function withHelp<Part>(
+  /**
+   * Help is fetched when it is first asked for, one request after the other, since the next hint follows from the last;
+   * what comes too late, for figures that are gone, is not shown.
+   */
+  let turn: Promise<unknown> = Promise.resolve();
+  function withHelp<Part>(
     part: Promise<Part>,
     use: (part: Part, asked: ProblemOf<K>) => HelpBoard | Promise<HelpBoard>,
   ): Promise<boolean> {
     const before = problem();
-    const shown = await use(await part, before);
-    if (before !== problem()) return false;
-    setHelp(shown);
-    return true;
+    const mine = turn.then(async () => {
+      const shown = await use(await part, before);
+      if (before !== problem()) return false;
+      setHelp({ ...help(), ...shown });
+      return true;
+    });
+    turn = mine.catch(() => {});
+    return mine;
   }
   const first = () => judged()?.first ?? null;
   const explain = (options?: JudgeOptions<FieldOf<K>>) =>
-    withHelp(import('./slips.ts'), async ({ slipsFor }, problem) => {
-      const explained = await slipsFor(view.kind).explain(problem, view.answer(whole()), first(), options);
-      return { ...help(), ...explained };
-    });
+    withHelp(import('./slips.ts'), ({ slipsFor }, problem) =>
+      slipsFor(view.kind, view.judge).explain(problem, view.answer(whole()), first(), options),
+    );
   const giveHint = () =>
-    withHelp(import('./hints.ts'), ({ nextHint }, problem) => nextHint(view.kind, problem, help(), first()));
+    withHelp(import('./hints.ts'), ({ nextHint }, problem) => {
+      const like =
+        problem === built.problem ? (document.getElementById(id)?.querySelector('[data-like-it]') ?? null) : null;
+      return nextHint(view.kind, problem, help(), first(), like);
+    });
   const giveSolution = () =>
-    withHelp(import('./working.ts'), ({ workingOf }, problem) => ({
-      ...help(),
-      solution: workingOf(view.kind, problem),
+    withHelp(import('./working.ts'), async ({ workingOf }, problem) => ({
+      solution: await workingOf(view.kind, problem),
     }));
   const hint = async () => {
     if (await giveHint()) keep({ hints: Math.min(3, loadAnswer(id, keptAs()).value.hints + 1) });
@@ -285,8 +297,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
           {(worked) => (
             <div class="worked">
               <p>{worked().says}</p>
-              <Question words={worked().question} />
-              <Working steps={worked().steps} />
+              {shownCase(worked())}
             </div>
           )}
         </Show>
@@ -317,6 +328,17 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
         )}
       </Show>
     </form>
+  );
+}
+
+/** The case as the page was built with it, or made since. */
+function shownCase(worked: LikeIt): JSX.Element {
+  if ('built' in worked) return [...worked.built.cloneNode(true).childNodes];
+  return (
+    <>
+      <Question words={worked.question} />
+      <Working steps={worked.steps} />
+    </>
   );
 }
 

@@ -1,7 +1,7 @@
 import type { AnswerOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { QuestionWords } from '../../words/exercises/question.ts';
-import type { SlipWords } from '../../words/slips/index.ts';
-import type { WorkingLine } from './question.tsx';
+import type { SlipWords } from '../../words/slips/telling.ts';
+import type { WorkingLine } from '../working-list.tsx';
 
 export interface FollowUpCase {
   readonly problem: ProblemOf<KindName>;
@@ -16,12 +16,16 @@ export interface Explained {
   readonly followUp?: FollowUpCase | undefined;
 }
 
+/** A case like the one asked, worked: as it stands in the page already, or made here. */
+export type LikeIt = { readonly says: string } & (
+  | { readonly built: Element }
+  | { readonly question: QuestionWords; readonly steps: readonly WorkingLine[] }
+);
+
 /** Everything that was fetched for a learner who asked for help or went wrong. */
 export interface HelpBoard extends Explained {
   readonly hints?: readonly string[] | undefined;
-  readonly worked?:
-    | { readonly says: string; readonly question: QuestionWords; readonly steps: readonly WorkingLine[] }
-    | undefined;
+  readonly worked?: LikeIt | undefined;
   readonly solution?: readonly WorkingLine[] | undefined;
   /** Nothing further to say. */
   readonly hintsDone?: boolean | undefined;

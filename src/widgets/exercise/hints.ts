@@ -1,25 +1,45 @@
 import type { FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { helping } from '../../solver/exercises/helping.ts';
-import { hintWords, WORKED_CASE } from '../../words/exercises/hint-words.ts';
-import { questionWords } from '../../words/exercises/question.ts';
-import type { HelpBoard } from './help.ts';
-import { linesOf } from './working.ts';
+import { pointing } from '../../solver/exercises/pointing.ts';
+import { type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
+import type { HelpBoard, LikeIt } from './help.ts';
 
-/** The next hint: where to look, what to do, and then a case worked with other figures. */
-export function nextHint<K extends KindName>(
+const HINTS: { readonly [K in KindName]: () => Promise<Hints<K>> } = {
+  sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
+  number: async () => (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
+  mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
+};
+
+/** A case like this one, worked with other figures; null where there is none. */
+async function likeIt<K extends KindName>(
+  kind: K,
+  problem: ProblemOf<K>,
+  built: Element | null,
+): Promise<LikeIt | null> {
+  if (built) return { says: WORKED_CASE, built };
+  const { workedLike } = await import('./like-it.ts');
+  const worked = await workedLike(kind, problem);
+  return worked && { says: WORKED_CASE, ...worked };
+}
+
+/**
+ * What the next hint adds to the board: where to look, what to do, and then a case worked with other figures.
+ *
+ * @param built the case that the page was built with, where this is the problem it was built with
+ */
+export async function nextHint<K extends KindName>(
   kind: K,
   problem: ProblemOf<K>,
   before: HelpBoard | null,
   field: FieldOf<K> | null,
-): HelpBoard {
-  const { look, do: act, worked } = helping[kind].hints(problem, field);
+  built: Element | null,
+): Promise<HelpBoard> {
   const given = before?.hints ?? [];
+  const { look, do: act } = pointing[kind](problem, field);
   const next = [look, act][given.length];
-  if (next) return { ...before, hints: [...given, hintWords(kind, next)] };
-  if (before?.worked || !worked) return { ...before, hintsDone: true };
-  return {
-    ...before,
-    worked: { says: WORKED_CASE, question: questionWords(worked.problem), steps: linesOf(kind, worked.steps) },
-    hintsDone: true,
-  };
+  if (next) {
+    const says: Hints<K> = await HINTS[kind]();
+    return { hints: [...given, says[next.key](next.values)] };
+  }
+  const worked = before?.worked ? null : await likeIt(kind, problem, built);
+  return { ...(worked && { worked }), hintsDone: true };
 }

@@ -1,4 +1,4 @@
-import { For, type JSX, Show } from 'solid-js';
+import type { JSX } from 'solid-js';
 import type { QuestionWords } from '../../words/exercises/question.ts';
 
 /** What is known, and what is asked. */
@@ -10,29 +10,5 @@ export function Question(props: { words: QuestionWords }): JSX.Element {
         <strong>{props.words.ask}</strong>
       </p>
     </div>
-  );
-}
-
-export interface WorkingLine {
-  /** The step's sum in figures; empty where it has none. */
-  readonly sum: string;
-  readonly text: string;
-}
-
-/** A working, step by step: the sum, and what it says. */
-export function Working(props: { steps: readonly WorkingLine[] }): JSX.Element {
-  return (
-    <ol class="working">
-      <For each={props.steps}>
-        {({ sum, text }) => (
-          <li>
-            <Show when={sum}>
-              <span class="sum">{sum}</span>
-            </Show>{' '}
-            {text}
-          </li>
-        )}
-      </For>
-    </ol>
   );
 }

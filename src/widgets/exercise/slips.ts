@@ -1,10 +1,30 @@
-import type { AnswerOf, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { diagnose } from '../../solver/missteps/diagnose.ts';
+import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import type { Slips } from '../../solver/missteps/contract.ts';
+import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
-import { explanationWords, FOLLOW_UP, noSlipWords } from '../../words/slips/index.ts';
+import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
 import type { Explained } from './help.ts';
 
-export interface Slips<K extends KindName> {
+/** What looks for the slip in a problem of each kind; a single figure has those of its family. */
+const MISSTEPS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Slips<K>> } = {
+  sum: async () => (await import('../../solver/exercises/sum/missteps.ts')).slips,
+  number: async (problem) => (await NUMBER_MISSTEPS[familyOf(problem)]()).slips,
+  mark: async () => (await import('../../solver/exercises/mark/missteps.ts')).slips,
+};
+const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
+  fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
+  rows: () => import('../../solver/exercises/number/row-missteps.ts'),
+  thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
+};
+
+const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
+  fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
+  rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
+  thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+};
+
+export interface Explaining<K extends KindName> {
   explain(
     problem: ProblemOf<K>,
     answer: AnswerOf<K>,
@@ -14,17 +34,18 @@ export interface Slips<K extends KindName> {
 }
 
 /** What lies behind the wrong answers of one kind, in words. A page fetches this with the first of them. */
-export function slipsFor<K extends KindName>(kind: K): Slips<K> {
-  const told = (
+export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge']): Explaining<K> {
+  async function told(
     say: string,
     problem: ProblemOf<K>,
     answer: AnswerOf<K>,
     explanations: readonly SlipSet[],
     certain: boolean,
-  ): Explained => ({
-    slips: { say, slips: explanationWords(problem, answer, { explanations, needsFollowUp: !certain }).flat() },
-    followUp: undefined,
-  });
+  ): Promise<Explained> {
+    const tell = await TELLING[familyOf(problem)]();
+    const slips = explanationsIn(tell, problem, answer, { explanations, needsFollowUp: !certain }).flat();
+    return { slips: { say, slips }, followUp: undefined };
+  }
 
   /** Asks the smallest case on which the explanations differ; where there is none, says that it can't be told. */
   async function decide(
@@ -33,19 +54,20 @@ export function slipsFor<K extends KindName>(kind: K): Slips<K> {
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ followUp, settle }, { questionWords }] = await Promise.all([
-      import('../../solver/missteps/follow-up.ts'),
+    const [{ partingCase, stillPossible }, { questionWords }, slips] = await Promise.all([
+      import('../../solver/missteps/parting.ts'),
       import('../../words/exercises/question.ts'),
+      MISSTEPS[kind](problem),
     ]);
-    const asked = followUp(kind, problem, sets, earlier);
+    const asked = partingCase(slips, judge, problem, sets, earlier);
     if (!asked) return told(FOLLOW_UP.unsettled, problem, answer, sets, false);
     return {
-      ...told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false),
+      ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
         question: questionWords(asked),
         settle: async (next) => {
-          const left = settle(kind, asked, next as AnswerOf<K>, sets);
+          const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };
           if (left.length === 1) return told(FOLLOW_UP.settled, problem, answer, left, true);
           return decide(problem, answer, left, [...earlier, asked]);
@@ -56,7 +78,9 @@ export function slipsFor<K extends KindName>(kind: K): Slips<K> {
 
   return {
     async explain(problem, answer, first, options) {
-      const { explanations, needsFollowUp } = diagnose(kind, problem, answer, options);
+      // Most wrong answers are explained: the words come along with what looks for the slip.
+      const [slips] = await Promise.all([MISSTEPS[kind](problem), TELLING[familyOf(problem)]()]);
+      const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
         return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
       return explanations.length === 1 && !needsFollowUp

@@ -1,19 +1,48 @@
-import type { KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { solving } from '../../solver/exercises/solving.ts';
+import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import { isFitQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
 import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
-import { stepSum, stepWords } from '../../words/exercises/step-words.ts';
-import type { WorkingLine } from './question.tsx';
+import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
+import type { WorkingLine } from '../working-list.tsx';
 
-export const linesOf = <K extends KindName>(kind: K, steps: readonly WorkedStepOf<K>[]): WorkingLine[] =>
-  steps.map((step) => ({ sum: stepSum(kind, step), text: stepWords(kind, step) }));
+const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
+  fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
+  rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
+  thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
+};
+
+/** How a problem of each kind is worked; a single figure as its family is. */
+const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<readonly WorkedStepOf<K>[]> } = {
+  sum: async (problem) => (await import('../../solver/exercises/sum/solution.ts')).solution(problem),
+  number: async (problem) =>
+    isFitQuestion(problem)
+      ? (await import('../../solver/exercises/number/fit-solution.ts')).workSum(problem)
+      : isThreadQuestion(problem)
+        ? (await import('../../solver/exercises/number/thread-solution.ts')).workThread(problem)
+        : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
+  mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
+};
+
+/** Steps of a problem in words; those of its family are fetched with the first. */
+export async function linesOf<K extends KindName>(
+  problem: ExerciseProblem,
+  steps: readonly WorkedStepOf<K>[],
+): Promise<WorkingLine[]> {
+  const sayings = await SAYINGS[familyOf(problem)]();
+  return steps.map((step) => lineOf(sayings, step));
+}
 
 /** The whole working of a problem. A page fetches this when it is asked for. */
-export const workingOf = <K extends KindName>(kind: K, problem: ProblemOf<K>): WorkingLine[] =>
-  linesOf(kind, solving[kind](problem));
+export async function workingOf<K extends KindName>(kind: K, problem: ProblemOf<K>): Promise<WorkingLine[]> {
+  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)]()]);
+  return linesOf(problem, steps);
+}
 
 /** The working without the steps that give a figure asked for. */
-export const partOf = <K extends KindName>(kind: K, problem: ProblemOf<K>): WorkingLine[] =>
-  linesOf(
-    kind,
-    solving[kind](problem).filter(({ gives }) => gives === null),
+export async function partOf<K extends KindName>(kind: K, problem: ProblemOf<K>): Promise<WorkingLine[]> {
+  const steps = await SOLVING[kind](problem);
+  return linesOf(
+    problem,
+    steps.filter(({ gives }) => gives === null),
   );
+}

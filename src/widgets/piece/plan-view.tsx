@@ -8,7 +8,7 @@ import { cutList, type Thread } from '../../solver/thread/index.ts';
 import { cutWords, estimateWords, leadingWords, timeWords } from '../../words/cut-words.ts';
 import { figureWords } from '../../words/figure-words.ts';
 import { finishStepWords } from '../../words/finish-words.ts';
-import { fitStepSum, fitStepWords } from '../../words/fit-steps.ts';
+import { fitWorking } from '../../words/fit-steps.ts';
 import { fitWords } from '../../words/fit-words.ts';
 import { count } from '../../words/numbers.ts';
 import { problemWords } from '../../words/problems.ts';
@@ -16,6 +16,7 @@ import { rowLedger, rowSummary } from '../../words/row-words.ts';
 import type { UnitSystem } from '../../words/units.ts';
 import { warningWords } from '../../words/warning-words.ts';
 import { DrawnPlate } from '../drawn-plate.tsx';
+import { Working } from '../working-list.tsx';
 
 interface Props {
   plan: Plan;
@@ -58,18 +59,7 @@ export function PlanView(props: Props): JSX.Element {
         <h2 id="plan-sum" tabindex="-1">
           The fitting sum
         </h2>
-        <ol class="working">
-          <For each={props.plan.working}>
-            {(step) => (
-              <li>
-                <Show when={fitStepSum(step)}>
-                  <span class="sum">{fitStepSum(step)}</span>
-                </Show>{' '}
-                {fitStepWords(step)}
-              </li>
-            )}
-          </For>
-        </ol>
+        <Working steps={fitWorking(props.plan.working)} />
         <Show when={props.alternative}>
           <p class="must-do">
             You chose another split: {fitWords(fit())}.{' '}

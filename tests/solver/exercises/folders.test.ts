@@ -42,3 +42,17 @@ test('asking and marking bring along no slips, no hints and no worked steps', ()
   expect(files).toContain(join(ROOT, 'sum/judge.ts'));
   expect(files.filter((file) => /missteps|solution|helping|like\.ts/.test(file))).toEqual([]);
 });
+
+test('the slips of one family of figures bring along none of another family', () => {
+  const family = { 'fit-missteps.ts': 'fitting', 'row-missteps.ts': 'rows', 'thread-missteps.ts': 'thread' };
+  for (const [file, own] of Object.entries(family)) {
+    const brought = [...bringsAlong(join(ROOT, 'number', file))].map((path) => /missteps\/(\w+)\.ts$/.exec(path)?.[1]);
+    expect(brought.filter((name) => name !== undefined && ['fitting', 'rows', 'thread'].includes(name))).toEqual([own]);
+  }
+});
+
+test('the first two hints bring along no maker of other figures and no worked steps', () => {
+  const files = [...bringsAlong(join(ROOT, 'pointing.ts'))];
+  expect(files).toContain(join(ROOT, 'sum/clues.ts'));
+  expect(files.filter((file) => /\/(make|solution|like|hints)\.ts/.test(file))).toEqual([]);
+});

@@ -1,6 +1,7 @@
 import { another } from '../like.ts';
 import { OUTLINE_RULES } from '../outline.ts';
 import type { Hints } from '../steps.ts';
+import { clues } from './clues.ts';
 import { make } from './make.ts';
 import type { MarkProblem } from './problem.ts';
 import { type MarkHintKey, type MarkStep, solution } from './solution.ts';
@@ -20,21 +21,6 @@ function workedLike(problem: MarkProblem): MarkProblem | null {
 
 /** Hints for the cells to be marked. */
 export function hints(problem: MarkProblem): Hints<MarkProblem, MarkStep, MarkHintKey> {
-  const { target, width, height, bundles, closing, from, to } = problem;
-  const values = {
-    width,
-    height,
-    from,
-    to,
-    mountedLeft: bundles[0],
-    mountedRight: bundles[1],
-    closingLeft: closing[0],
-    closingRight: closing[1],
-  };
   const worked = workedLike(problem);
-  return {
-    look: { key: `look-${target}`, values },
-    do: { key: `do-${target}`, values },
-    worked: worked && { problem: worked, steps: solution(worked) },
-  };
+  return { ...clues(problem), worked: worked && { problem: worked, steps: solution(worked) } };
 }

@@ -1,7 +1,8 @@
 import { another } from '../like.ts';
 import type { Hints } from '../steps.ts';
+import { clues } from './clues.ts';
 import { make } from './make.ts';
-import { isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
+import { isFitQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
 import { type NumberHintKey, type NumberStep, solution } from './solution.ts';
 
 /** The keys of the working, in order, are what makes two problems alike. */
@@ -30,35 +31,8 @@ function workedLike(problem: NumberProblem): NumberProblem | null {
   );
 }
 
-/** The question's figures that a sentence can use; lists are told as left and right. */
-function stated(problem: NumberProblem): Record<string, number | string> {
-  if (isFitQuestion(problem)) return { width: problem.width, capacity: problem.capacity };
-  if (isThreadQuestion(problem)) {
-    if (problem.ask === 'base-string-in-all')
-      return { baseStrings: problem.baseStrings, foldLength: problem.foldLength };
-    const { height, rowPitch, takeUp, mountingAndFinishing, tail, place } = problem;
-    return { height, rowPitch, takeUp, mountingAndFinishing, tail, place };
-  }
-  const { width, height, bundles, closing } = problem;
-  const values: Record<string, number | string> = {
-    width,
-    height,
-    mountedLeft: bundles[0],
-    mountedRight: bundles[1],
-    closingLeft: closing[0],
-    closingRight: closing[1],
-  };
-  if (isInRowQuestion(problem)) values['row'] = problem.row;
-  return values;
-}
-
 /** Hints for the figure asked for. */
 export function hints(problem: NumberProblem): Hints<NumberProblem, NumberStep, NumberHintKey> {
-  const values = stated(problem);
   const worked = workedLike(problem);
-  return {
-    look: { key: `look-${problem.ask}`, values },
-    do: { key: `do-${problem.ask}`, values },
-    worked: worked && { problem: worked, steps: solution(worked) },
-  };
+  return { ...clues(problem), worked: worked && { problem: worked, steps: solution(worked) } };
 }

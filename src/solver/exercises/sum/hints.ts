@@ -1,9 +1,10 @@
 import { another } from '../like.ts';
 import type { Hints } from '../steps.ts';
+import { clues } from './clues.ts';
 import { make } from './make.ts';
 import type { SumField, SumProblem } from './problem.ts';
 import { type SumHintKey, type SumStep, solution } from './solution.ts';
-import { carriedEnds, workOut } from './solve.ts';
+import { workOut } from './solve.ts';
 
 /** What makes two sums alike for a learner: whether all fits, a place stays idle, two are borrowed, and the odd string. */
 const shapeOf = (problem: SumProblem): string => {
@@ -26,13 +27,6 @@ function workedLike(problem: SumProblem): SumProblem | null {
 
 /** Hints for one figure, or for the sum as a whole. */
 export function hints(problem: SumProblem, field: SumField | null = null): Hints<SumProblem, SumStep, SumHintKey> {
-  const { width, capacity } = problem;
-  const values = { width, capacity, strands: width + carriedEnds(problem) };
-  const about = field ?? 'sum';
   const worked = workedLike(problem);
-  return {
-    look: { key: `look-${about}`, values },
-    do: { key: `do-${about}`, values },
-    worked: worked && { problem: worked, steps: solution(worked) },
-  };
+  return { ...clues(problem, field), worked: worked && { problem: worked, steps: solution(worked) } };
 }

@@ -1,0 +1,31 @@
+import type { Clues } from '../steps.ts';
+import { isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
+import type { NumberHintKey } from './solution.ts';
+
+/** The question's figures that a sentence can use; lists are told as left and right. */
+function stated(problem: NumberProblem): Record<string, number | string> {
+  if (isFitQuestion(problem)) return { width: problem.width, capacity: problem.capacity };
+  if (isThreadQuestion(problem)) {
+    if (problem.ask === 'base-string-in-all')
+      return { baseStrings: problem.baseStrings, foldLength: problem.foldLength };
+    const { height, rowPitch, takeUp, mountingAndFinishing, tail, place } = problem;
+    return { height, rowPitch, takeUp, mountingAndFinishing, tail, place };
+  }
+  const { width, height, bundles, closing } = problem;
+  const values: Record<string, number | string> = {
+    width,
+    height,
+    mountedLeft: bundles[0],
+    mountedRight: bundles[1],
+    closingLeft: closing[0],
+    closingRight: closing[1],
+  };
+  if (isInRowQuestion(problem)) values['row'] = problem.row;
+  return values;
+}
+
+/** Where to look and what to do, for the figure asked for. */
+export function clues(problem: NumberProblem): Clues<NumberHintKey> {
+  const values = stated(problem);
+  return { look: { key: `look-${problem.ask}`, values }, do: { key: `do-${problem.ask}`, values } };
+}

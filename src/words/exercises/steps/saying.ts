@@ -1,0 +1,28 @@
+import type { Step } from '../../../solver/problem.ts';
+import type { Values } from '../../numbers.ts';
+
+type Say = (values: Values) => string;
+/** A step in words, and its sum in figures where it has one. */
+export type Saying = readonly [words: Say, sum?: Say];
+/** The steps of one family of exercises, by key. */
+export type Sayings = Readonly<Record<string, Saying>>;
+
+/** A step of a working as it is shown. */
+export interface StepLine {
+  /** The step's sum in figures, '32 − 5 + 1 = 28'; empty where it has none. */
+  readonly sum: string;
+  /** One to three sentences. */
+  readonly text: string;
+}
+
+/**
+ * A step in the words of its family.
+ *
+ * @throws where the family has no such step: a working is never shown with a gap
+ */
+export function lineOf(sayings: Sayings, { key, values }: Step<string>): StepLine {
+  const saying = sayings[key];
+  if (!saying) throw new Error(`There are no words for the step '${key}'.`);
+  const [words, sum] = saying;
+  return { sum: sum?.(values) ?? '', text: words(values) };
+}
