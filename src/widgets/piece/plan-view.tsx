@@ -10,7 +10,6 @@ import { figureWords } from '../../words/figure-words.ts';
 import { finishStepWords } from '../../words/finish-words.ts';
 import { fitWorking } from '../../words/fit-steps.ts';
 import { fitWords } from '../../words/fit-words.ts';
-import { count } from '../../words/numbers.ts';
 import { problemWords } from '../../words/problems.ts';
 import { rowLedger, rowSummary } from '../../words/row-words.ts';
 import type { UnitSystem } from '../../words/units.ts';
@@ -104,7 +103,7 @@ export function PlanView(props: Props): JSX.Element {
           <h2 id="plan-warnings">Before you begin</h2>
           <Show when={warnings().length > 0} fallback={<p>Nothing in this chart needs special care.</p>}>
             <ul class="warnings">
-              <For each={warnings().slice(0, 60)}>
+              <For each={warnings()}>
                 {(warning) => {
                   const words = warningWords(warning, palette() ?? undefined);
                   return (
@@ -115,9 +114,6 @@ export function PlanView(props: Props): JSX.Element {
                 }}
               </For>
             </ul>
-            <Show when={warnings().length > 60}>
-              <p>There are {count(warnings().length - 60, 'more note')} of the same kinds further down.</p>
-            </Show>
           </Show>
         </section>
       </Show>
