@@ -1,4 +1,4 @@
-import { type Accessor, createEffect, createSignal } from 'solid-js';
+import { type Accessor, batch, createEffect, createSignal } from 'solid-js';
 import type { Chart } from '../../solver/chart.ts';
 import { chartWords } from '../../words/chart-words.ts';
 import { readOwnChart } from '../own-chart.ts';
@@ -9,6 +9,8 @@ export interface ChosenChart {
   readonly chart: Accessor<Chart | null>;
   /** What kept it from being read, in words. */
   readonly problem: Accessor<string | undefined>;
+  /** Whether the chart that is wanted is still on its way. */
+  readonly waiting: Accessor<boolean>;
 }
 
 const NOT_FETCHED =
@@ -18,6 +20,12 @@ const NOT_FETCHED =
 export function useChart(own: Own): ChosenChart {
   const [chart, setChart] = createSignal<Chart | null>(null);
   const [problem, setProblem] = createSignal<string>();
+  /** The choice that has been answered last, with its chart or with a problem. */
+  const [answered, setAnswered] = createSignal<string | null>(null);
+  const choice = () => {
+    const wanted = own.figures().chart;
+    return wanted && JSON.stringify(wanted);
+  };
   createEffect(() => {
     const wanted = own.figures().chart;
     if (wanted === null) {
@@ -25,15 +33,19 @@ export function useChart(own: Own): ChosenChart {
       setProblem(undefined);
       return;
     }
-    const isStillWanted = () => JSON.stringify(own.figures().chart) === JSON.stringify(wanted);
+    const asked = JSON.stringify(wanted);
+    const answer = (problem: string | undefined, read?: Chart) => {
+      if (choice() !== asked) return;
+      batch(() => {
+        setProblem(problem);
+        if (read) setChart(read);
+        setAnswered(asked);
+      });
+    };
     readOwnChart(wanted).then(
-      (read) => {
-        if (!isStillWanted()) return;
-        setProblem(read.ok ? undefined : chartWords(read.problem));
-        if (read.ok) setChart(read.chart);
-      },
-      () => isStillWanted() && setProblem(NOT_FETCHED),
+      (read) => (read.ok ? answer(undefined, read.chart) : answer(chartWords(read.problem))),
+      () => answer(NOT_FETCHED),
     );
   });
-  return { chart, problem };
+  return { chart, problem, waiting: () => choice() !== null && choice() !== answered() };
 }

@@ -63,21 +63,23 @@ export function YourPiece(props: Props): JSX.Element {
     // The button that was pressed goes with the old plan; the focus moves to the new one.
     queueMicrotask(() => document.getElementById('plan-sum')?.focus());
   };
-  const result = createMemo(() => {
+  const result = createMemo<ReturnType<typeof planPiece> | null>((before) => {
+    // A plan without the colours of a chart that is on its way would be there for a moment only.
+    if (chosen.waiting()) return before;
     const first = answer();
     const split = other();
     if (!split) return first;
     const { working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'working'>>);
     const { startSide = 'left' } = input();
     return planFit({ ...input(), fit: split, alternatives: splits(), working, startSide, chart: chart() ?? undefined });
-  });
+  }, null);
   const plan = () => {
     const made = result();
-    return made.ok ? made : null;
+    return made?.ok ? made : null;
   };
   const problem = (): (Problem & { readonly alternatives?: readonly Fit[] }) | null => {
     const made = result();
-    return made.ok ? null : made.problem;
+    return !made || made.ok ? null : made.problem;
   };
   const thread = () => threadOf(own.figures());
 
