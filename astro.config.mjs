@@ -3,6 +3,7 @@ import { defineConfig } from 'astro/config';
 import { chunkGroups } from './.config/chunks.ts';
 import { fonts } from './.config/fonts.ts';
 import { islands } from './.config/islands/index.ts';
+import { offline } from './.config/offline/index.ts';
 
 const { BASE_PATH, SITE_URL, OUT_DIR } = process.env;
 
@@ -14,7 +15,7 @@ export default defineConfig({
   // With a folder for each page and the slash always there, a file server without rewrite rules is enough.
   trailingSlash: 'always',
   build: { format: 'directory', assets: 'assets', inlineStylesheets: 'never' },
-  integrations: [mdx(), islands()],
+  integrations: [mdx(), islands(), offline()],
   fonts: await fonts(),
   devToolbar: { enabled: false },
   prefetch: false,

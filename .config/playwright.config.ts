@@ -25,7 +25,8 @@ export default defineConfig({
   use: {
     baseURL: address,
     browserName: 'chromium',
-    serviceWorkers: 'allow',
+    // Keeping the whole workbook for each test would cost more than the test; the tests of keeping allow it.
+    serviceWorkers: 'block',
     trace: 'off',
     screenshot: 'only-on-failure',
     launchOptions: {

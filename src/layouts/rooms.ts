@@ -1,6 +1,6 @@
 /** A page that every other page leads to. */
 export interface Room {
-  readonly id: 'lessons' | 'charts' | 'piece';
+  readonly id: 'lessons' | 'charts' | 'piece' | 'search';
   readonly name: string;
   readonly path: string;
 }
@@ -10,4 +10,5 @@ export const ROOMS: readonly Room[] = [
   { id: 'lessons', name: 'Lessons', path: 'lessons/' },
   { id: 'charts', name: 'Charts', path: 'charts/' },
   { id: 'piece', name: 'Your piece', path: 'piece/' },
+  { id: 'search', name: 'Search', path: 'search/' },
 ];

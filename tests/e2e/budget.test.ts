@@ -3,7 +3,7 @@ import { expect, type Locator, type Page, type Response, test } from '@playwrigh
 import { familyOf } from '../../src/solver/exercises/family.ts';
 import { exercises, type KindName, type ProblemOf, type SolutionOf } from '../../src/solver/index.ts';
 import { WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
-import { exerciseSheet, press, problemOn, said, writeSum } from './learner.ts';
+import { consoleOf, exerciseSheet, press, problemOn, said, writeSum } from './learner.ts';
 
 /** Gzipped bytes of script that a lesson may load, with every widget awake; and what the first use of help may add. */
 const LIVE = 30_000;
@@ -70,10 +70,9 @@ test('a lesson with every widget awake loads at most 30 kB of script, shifts not
 }) => {
   test.setTimeout(120_000);
   const base = baseURL ?? '';
-  const said: string[] = [];
+  const complaints = consoleOf(page);
   const elsewhere: string[] = [];
-  page.on('console', (message) => said.push(message.text()));
-  page.on('pageerror', (error) => said.push(String(error)));
+  page.on('pageerror', (error) => complaints.push(String(error)));
   page.on('request', (request) => {
     if (!/^(data|blob):/.test(request.url()) && !request.url().startsWith(new URL(base).origin))
       elsewhere.push(request.url());
@@ -106,7 +105,7 @@ test('a lesson with every widget awake loads at most 30 kB of script, shifts not
     ).toBeLessThanOrEqual(LIVE);
     expect(await page.evaluate(() => (window as unknown as { shifted: number }).shifted), `${path} shifts`).toBe(0);
   }
-  expect(said).toEqual([]);
+  expect(complaints).toEqual([]);
   expect(elsewhere).toEqual([]);
 });
 

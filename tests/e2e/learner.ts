@@ -38,6 +38,15 @@ export async function openLesson(page: Page, lesson: LessonName, seeds: Seeds = 
   await page.goto(`lessons/${LESSONS[lesson]}/${query(seeds)}`);
 }
 
+/** What a page says in its console, without what the test tool itself says because it keeps workers out. */
+export function consoleOf(page: Page): string[] {
+  const said: string[] = [];
+  page.on('console', (message) => {
+    if (message.text() !== 'Service Worker registration blocked by Playwright') said.push(message.text());
+  });
+  return said;
+}
+
 /** Waits until what was drawn beforehand answers to the hand; it does so when it comes into view. */
 export async function awake(part: Locator): Promise<void> {
   await expect(part.locator('astro-island[ssr]')).toHaveCount(0);

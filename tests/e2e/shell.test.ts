@@ -1,5 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { ROOMS } from '../../src/layouts/rooms.ts';
+import { consoleOf } from './learner.ts';
 
 /** Addresses of the built pages, by following the links that stay inside the workbook. */
 async function pagesFrom(page: Page, base: string): Promise<string[]> {
@@ -104,12 +106,9 @@ test('nothing shifts while the faces arrive', async ({ page }) => {
 
 test('nothing comes from another place, and no rule of the page is broken', async ({ page, baseURL }) => {
   const elsewhere: string[] = [];
-  const complaints: string[] = [];
+  const complaints = consoleOf(page);
   page.on('request', (request) => {
     if (!request.url().startsWith(baseURL ?? '') && !/^(data|blob):/.test(request.url())) elsewhere.push(request.url());
-  });
-  page.on('console', (message) => {
-    if (message.type() === 'error' || message.type() === 'warning') complaints.push(message.text());
   });
   page.on('pageerror', (error) => complaints.push(error.message));
   for (const path of await pagesFrom(page, baseURL ?? '')) await page.goto((baseURL ?? '') + path);
@@ -122,7 +121,7 @@ test.describe('without a script', () => {
 
   test('the head, the rooms and the lessons are there, and no dead control', async ({ page }) => {
     await page.goto('');
-    await expect(page.getByRole('navigation', { name: 'Rooms' }).getByRole('link')).toHaveCount(3);
+    await expect(page.getByRole('navigation', { name: 'Rooms' }).getByRole('link')).toHaveCount(ROOMS.length);
     await expect(page.getByRole('radio')).toHaveCount(0);
     await page.goto('lessons/');
     await expect(page.getByRole('button')).toHaveCount(0);

@@ -1,0 +1,64 @@
+import AxeBuilder from '@axe-core/playwright';
+import { expect, type Page, test } from '@playwright/test';
+import { exerciseSheet, press } from './learner.ts';
+
+test.use({ serviceWorkers: 'allow' });
+
+/** Waits until every file of the workbook is kept, which the foot of the page then says. */
+async function kept(page: Page): Promise<void> {
+  await page.goto('');
+  await expect(page.getByText('opens without a network')).toBeVisible({ timeout: 25_000 });
+}
+
+test('a workbook that was opened once works in a room without a network', async ({ page, context }) => {
+  test.setTimeout(90_000);
+  const said: string[] = [];
+  await kept(page);
+  await context.setOffline(true);
+  page.on('pageerror', (error) => said.push(String(error)));
+
+  await page.goto('lessons/the-fitting-sum/?sum-whole=7');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('The fitting sum');
+  const sheet = await exerciseSheet(page, 'sum-whole');
+  await press(sheet, 'Show the working');
+  await expect(sheet.locator('.worked .working li').first()).toBeVisible();
+
+  await page.goto('piece/?chart=little-buoy');
+  await expect(page.getByText(/^Row 14, /).first()).toBeVisible();
+
+  await page.goto('lessons/widening');
+  await expect(page).toHaveURL(/\/lessons\/widening\/$/);
+  await page.goto('no/such/place/');
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('Nothing at this address');
+  expect(said).toEqual([]);
+});
+
+test('everything that is said can be found without a network, and the address keeps what was looked for', async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(60_000);
+  await kept(page);
+  await context.setOffline(true);
+  await page.goto('search/');
+  await page.getByRole('searchbox').fill('innermost string');
+  await expect(page.getByRole('status')).toHaveText(/ places? speaks? of “innermost string”\./);
+  await expect(page.locator('.search-found mark').first()).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole('searchbox')).toHaveValue('innermost string');
+  await page.locator('.search-found a').first().click();
+  await expect(page).toHaveURL(/\/lessons\/[a-z-]+\/#/);
+  await page.goBack();
+  await expect(page.getByRole('searchbox')).toHaveValue('innermost string');
+});
+
+test('with a network the search page is whole, too, and says when nothing was found', async ({ page }) => {
+  await page.goto('search/?q=zzzzqq');
+  await expect(page.getByRole('status')).toHaveText(/^Nothing is said of “zzzzqq”\./);
+  await page.getByRole('searchbox').fill('bundle');
+  await expect(page.locator('.search-found li').nth(5)).toBeVisible();
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    expect((await new AxeBuilder({ page }).analyze()).violations, colorScheme).toEqual([]);
+  }
+});
