@@ -55,7 +55,7 @@ export async function awake(part: Locator): Promise<void> {
 /** The sheet of one exercise, in view and awake. */
 export async function exerciseSheet(page: Page, id: string): Promise<Locator> {
   const sheet = page.locator(`#${id}`);
-  await sheet.getByRole('button', { name: 'Another like it' }).scrollIntoViewIfNeeded();
+  await sheet.locator('.exercise-buttons').scrollIntoViewIfNeeded();
   await awake(sheet);
   return sheet;
 }

@@ -409,8 +409,20 @@ test.describe('before the script has arrived', () => {
     );
   });
 
-  test('a check pressed too early leads nowhere else', async ({ page }) => {
+  test('where the address asks for other figures, the question that the page was built with is never seen', async ({
+    page,
+  }) => {
     const [sheet, arrive] = await held(page, '?sum-first=5');
+    await expect(sheet.locator('form .question')).toBeHidden();
+    await expect(page.locator('#sum-whole form .question')).toBeVisible();
+    arrive();
+    await exerciseSheet(page, 'sum-first');
+    await expect(sheet.locator('form .question')).toBeVisible();
+    await problemOn(sheet, 'sum', 5);
+  });
+
+  test('a check pressed too early leads nowhere else', async ({ page }) => {
+    const [sheet, arrive] = await held(page);
     const before = page.url();
     await sheet.getByRole('radio', { name: 'odd' }).check();
     await press(sheet, 'Check');

@@ -8,6 +8,7 @@ import type {
   OptionsOf,
   ProblemOf,
 } from '../../solver/exercises/contract.ts';
+import { seedIn } from '../../solver/exercises/sheet-code.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
@@ -71,6 +72,8 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     own: null,
   };
   const [asked, setAsked] = createSignal(built);
+  /** Whether the figures that are wanted stand there; until then the page may hide those it was built with. */
+  const [ready, setReady] = createSignal(false);
   const [entered, setEntered] = createSignal<Entered>({});
   const [judged, setJudged] = createSignal<JudgedOf<K> | null>(null);
   const [solved, setSolved] = createSignal(false);
@@ -139,7 +142,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     // What was typed before the script arrived counts.
     const typed = Object.entries(entered());
     awake = true;
-    const wanted = new URLSearchParams(location.search).get(id);
+    const wanted = seedIn(location.search, id);
     const follow = async () => {
       const before = keptAs();
       await ask(wanted ?? built.seed, wanted ? null : ownReading());
@@ -147,6 +150,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     };
     void follow().then(() => {
       bringBack();
+      setReady(true);
       for (const [field, entry] of typed) enter(field, entry);
     });
     onCleanup(subscribeReading(() => void follow()));
@@ -233,6 +237,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   return (
     <form
       class="exercise-form"
+      data-asked={ready() ? '' : undefined}
       data-solved={solved() ? '' : undefined}
       onSubmit={(event) => {
         event.preventDefault();
