@@ -7,6 +7,13 @@ export interface LivePart<Part> {
   readonly wake: () => void;
 }
 
+/** What a reader had opened under the drawing that goes is open under the one that comes. */
+function keepOpen(built: HTMLElement): void {
+  if (!built.querySelector('details[open]')) return;
+  for (const details of built.closest('section')?.querySelectorAll('details') ?? [])
+    if (!built.contains(details)) details.open = true;
+}
+
 /**
  * The part of a widget that is fetched when it is first used. Until then the page shows what it was built with, in the
  * element of this id; the two never stand side by side.
@@ -21,7 +28,9 @@ export function createLivePart<Part>(builtId: string, fetch: () => Promise<Part>
       (loaded) => {
         setPart(() => loaded);
         const built = document.getElementById(builtId);
-        if (built) built.hidden = true;
+        if (!built) return;
+        keepOpen(built);
+        built.hidden = true;
       },
       () => {
         // Without a network the page keeps what it has; the next change tries again.

@@ -103,6 +103,17 @@ test('the drawing says in words which knots are tied and which are still to come
   await expect(words).not.toContainText('No knot of it is tied yet.');
 });
 
+test('what was opened under the first drawing stays open when somebody begins to walk', async ({ page }) => {
+  await openLesson(page, 'shape');
+  const walk = await tryIt(page, 'try-rows');
+  await seen(walk, 'In words').click();
+  await press(walk, 'Next row');
+  await expectAt(walk, lantern, 2);
+  const words = walk.locator('figcaption details p').filter({ visible: true });
+  await expect(words).toHaveCount(1);
+  await expect(words).toContainText('2');
+});
+
 test('with a learner’s own figures their own piece is walked', async ({ page }) => {
   const own = { capacity: 10, width: 17, height: 15 };
   await openLesson(page, 'shape');
