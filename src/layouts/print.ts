@@ -13,7 +13,7 @@ function writeAddress(): void {
 
 /** The code is drawn when somebody prints, so that no page carries it before; it holds the figures in the address too. */
 async function drawCode(): Promise<void> {
-  const { qrSvg } = await import('./qr.ts');
+  const { qrSvg } = await import('../figures/qr.ts');
   for (const place of document.querySelectorAll('[data-qr]')) place.innerHTML = qrSvg(address());
 }
 

@@ -109,7 +109,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
   );
 }
 
-const view: KindView<'mark'> = {
+export const view: KindView<'mark'> = {
   kind: 'mark',
   judge,
   answer: (entered) => ({ cells: cellsOf(entered) }),

@@ -30,7 +30,7 @@ function FigureEntry(props: EntryProps<'number'>): JSX.Element {
   );
 }
 
-const view: KindView<'number'> = {
+export const view: KindView<'number'> = {
   kind: 'number',
   judge,
   answer: (entered) => entered as ReturnType<KindView<'number'>['answer']>,

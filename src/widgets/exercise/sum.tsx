@@ -73,7 +73,7 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
   );
 }
 
-const view: KindView<'sum'> = {
+export const view: KindView<'sum'> = {
   kind: 'sum',
   judge,
   answer: (entered) => entered as ReturnType<KindView<'sum'>['answer']>,

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { qrSvg } from '../../src/layouts/qr.ts';
+import { qrSvg } from '../../src/figures/qr.ts';
 
 it('draws an address as whole modules inside a quiet zone of four', () => {
   const svg = qrSvg('https://example.org/lessons/the-fitting-sum/');

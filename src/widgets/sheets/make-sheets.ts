@@ -1,0 +1,79 @@
+import { drawFigure } from '../../figures/index.ts';
+import type { KindName, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
+import { exercises } from '../../solver/exercises/index.ts';
+import { type SheetCode, sheetSeed } from '../../solver/exercises/sheet-code.ts';
+import { planPiece } from '../../solver/plan.ts';
+import { type AnswerLine, answerWords } from '../../words/exercises/answer-words.ts';
+import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
+import { stepSum, stepWords } from '../../words/exercises/step-words.ts';
+import { figureWords } from '../../words/figure-words.ts';
+import type { Entered } from '../exercise/view.ts';
+import type { WorkingLine } from '../working-list.tsx';
+import type { SheetExercise } from './sheets-form.tsx';
+
+/** One exercise on a sheet, with what is right for the key. */
+export interface Asked<K extends KindName = KindName> {
+  readonly id: string;
+  readonly kind: K;
+  readonly problem: ProblemOf<K>;
+  readonly question: QuestionWords;
+  /** What a half-worked form gives. */
+  readonly given: Entered;
+  readonly answers: readonly AnswerLine[];
+}
+
+/** A case with other figures than any on the sheet, worked through, with its drawing where there is one. */
+export interface Worked {
+  readonly question: QuestionWords;
+  readonly steps: readonly WorkingLine[];
+  readonly svg: string | null;
+}
+
+export interface Sheet {
+  readonly sheet: SheetCode;
+  readonly asked: readonly Asked[];
+  /** One for each kind of exercise on the sheet. */
+  readonly worked: readonly Worked[];
+}
+
+/** The bar of a chart on a ring, where a problem is one. */
+function barOf(problem: object, id: string): string | null {
+  const { width, capacity, oddMethod, startSide } = problem as Partial<ProblemOf<'sum'>>;
+  if (width === undefined || capacity === undefined) return null;
+  const plan = planPiece({ width, capacity, height: width, oddMethod: oddMethod ?? undefined, startSide });
+  return plan.ok ? drawFigure('bar', plan, { stage: 'fitted' }, { id, words: figureWords }).svg : null;
+}
+
+function ask<K extends KindName>(sheet: SheetCode, exercise: SheetExercise & { readonly kind: K }): Asked<K> {
+  const { make, solve, fade } = exercises[exercise.kind];
+  const made = make(sheetSeed(sheet, exercise.id), exercise.level, exercise.options as OptionsOf<K>);
+  if ('ok' in made) throw new Error(`Exercise ${exercise.id}: its options can't be made into a problem.`);
+  return {
+    id: exercise.id,
+    kind: exercise.kind,
+    problem: made,
+    question: questionWords(made),
+    given: exercise.level === 'half-worked' ? (fade(made).given as Entered) : {},
+    answers: answerWords(exercise.kind, made, solve(made)),
+  };
+}
+
+/** Works a case like each kind's first exercise; none where no other figures can be found. */
+function workedLike({ kind, problem, id }: Asked, place: string): Worked[] {
+  const { worked } = exercises[kind as 'sum'].hints(problem as ProblemOf<'sum'>);
+  if (!worked) return [];
+  return [
+    {
+      question: questionWords(worked.problem),
+      steps: worked.steps.map((step) => ({ sum: stepSum(kind, step as never), text: stepWords(kind, step as never) })),
+      svg: barOf(worked.problem, `${id}-${place}-case`),
+    },
+  ];
+}
+
+/** The sheet of one learner, or of the room: the same from the same code, for ever. */
+export function makeSheet(sheet: SheetCode, wanted: readonly SheetExercise[]): Sheet {
+  const asked = wanted.map((exercise) => ask(sheet, exercise));
+  const firsts = asked.filter(({ kind }, at) => asked.findIndex((other) => other.kind === kind) === at);
+  return { sheet, asked, worked: firsts.flatMap((first) => workedLike(first, String(sheet.learner ?? 0))) };
+}

@@ -1,0 +1,55 @@
+import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/contract.ts';
+import type { Cell } from '../../solver/exercises/mark/problem.ts';
+import { count, figure, list } from '../numbers.ts';
+import { fieldLabel } from './labels.ts';
+
+/** One line of a key: what was asked, and what is right. */
+export interface AnswerLine {
+  readonly label: string;
+  readonly value: string;
+}
+
+type Tell = { readonly [K in KindName]: (problem: ProblemOf<K>, solution: SolutionOf<K>) => readonly AnswerLine[] };
+
+/** Neighbouring columns as they are read from a chart: `1 to 3 and 9`. */
+function columns(cells: readonly number[]): string {
+  const runs: [from: number, to: number][] = [];
+  for (const column of cells.toSorted((a, b) => a - b)) {
+    const last = runs.at(-1);
+    if (last && last[1] === column - 1) last[1] = column;
+    else runs.push([column, column]);
+  }
+  return list(runs.map(([from, to]) => (from === to ? figure(from) : `${figure(from)} to ${figure(to)}`)));
+}
+
+function rows(cells: readonly Cell[]): readonly AnswerLine[] {
+  const numbers = [...new Set(cells.map(([row]) => row))].sort((a, b) => a - b);
+  return numbers.map((row) => {
+    const inRow = cells.filter(([at]) => at === row).map(([, column]) => column);
+    return { label: `Row ${row}`, value: `${inRow.length === 1 ? 'column' : 'columns'} ${columns(inRow)}` };
+  });
+}
+
+const TELL: Tell = {
+  sum: (problem, solution) =>
+    problem.fields.map((field) => ({ label: fieldLabel(problem, field), value: figure(solution[field]) })),
+  number: (problem, solution) => [
+    {
+      label: fieldLabel(problem, 'figure'),
+      value: problem.ask === 'cut-length' ? `about ${count(solution.figure, 'mm', 'mm')}` : figure(solution.figure),
+    },
+  ],
+  mark: (problem, { cells }) =>
+    problem.target === 'first-closing-row'
+      ? [{ label: 'Closing begins', value: `in row ${figure(cells[0]?.[0])}` }]
+      : rows(cells),
+};
+
+/** What is right, as it stands on a teacher's key; a line for each figure that was asked. */
+export function answerWords<K extends KindName>(
+  kind: K,
+  problem: ProblemOf<K>,
+  solution: SolutionOf<K>,
+): readonly AnswerLine[] {
+  return TELL[kind](problem, solution);
+}
