@@ -89,7 +89,7 @@ test('the key has what is right on every sheet, and no sheet has it', async ({ p
   await page.goto(`${LESSON}sheets/?class=tide-27&learners=3&show=key`);
   await expect(papers(page)).toHaveCount(1);
   for (const [at, exercise] of known.entries()) {
-    const rows = papers(page).locator('section').nth(at).locator('tbody tr');
+    const rows = papers(page).locator('.paper-exercise').nth(at).locator('tbody tr');
     for (const learner of [1, 2, 3]) {
       const problem = made(exercise, 'tide-27', learner);
       const answers = answerWords(exercise.kind as 'sum', problem, exercises[exercise.kind as 'sum'].solve(problem));

@@ -131,7 +131,7 @@ function Key(props: { heading: string; code: string; sheets: readonly Sheet[] })
             <Show when={sameAsk(at())}>
               <p>{asked.question.ask}</p>
             </Show>
-            <div class="key-scroll">
+            <section class="key-scroll" tabindex="0" aria-label={`Answers to exercise ${at() + 1}`}>
               <table>
                 <thead>
                   <tr>
@@ -163,7 +163,7 @@ function Key(props: { heading: string; code: string; sheets: readonly Sheet[] })
                   </For>
                 </tbody>
               </table>
-            </div>
+            </section>
           </section>
         )}
       </For>
