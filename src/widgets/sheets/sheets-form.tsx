@@ -150,7 +150,9 @@ export function SheetsForm(props: Props): JSX.Element {
             <Show when={code()}>
               {(readable) => (
                 <View
-                  {...props}
+                  lesson={props.lesson}
+                  title={props.title}
+                  order={props.order}
                   code={readable()}
                   learners={whom() === 'room' ? 0 : (learners() ?? 0)}
                   show={show()}

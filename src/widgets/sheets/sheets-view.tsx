@@ -1,5 +1,4 @@
-import { createMemo, For, type JSX, Show } from 'solid-js';
-import { Dynamic } from 'solid-js/web';
+import { type Component, createMemo, For, type JSX, Show } from 'solid-js';
 import { qrSvg } from '../../figures/qr.ts';
 import { type SheetCode, sheetText } from '../../solver/exercises/sheet-code.ts';
 import { Question } from '../exercise/question.tsx';
@@ -90,18 +89,19 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
 const nothing = (): void => {};
 
 function Entry(props: { asked: Asked; id: string }): JSX.Element {
-  const { Entry: OfKind } = PAPER[props.asked.kind];
-  const entry = () =>
-    ({
-      id: props.id,
-      problem: props.asked.problem,
-      entered: {},
-      given: props.asked.given,
-      judged: null,
-      onEnter: nothing,
-      onCheckField: nothing,
-    }) as EntryProps<'sum'>;
-  return <Dynamic component={OfKind as (props: EntryProps<'sum'>) => JSX.Element} {...entry()} />;
+  // One exercise is of one kind, so its view never changes.
+  const OfKind = PAPER[props.asked.kind].Entry as Component<EntryProps<'sum'>>;
+  return (
+    <OfKind
+      id={props.id}
+      problem={props.asked.problem as EntryProps<'sum'>['problem']}
+      entered={{}}
+      given={props.asked.given}
+      judged={null}
+      onEnter={nothing}
+      onCheckField={nothing}
+    />
+  );
 }
 
 /** What is right on every sheet, exercise by exercise. */
