@@ -104,27 +104,30 @@ const KNOTS = {
   },
   'row-end-left': { mirrorOf: 'row-end-right' },
   'let-out': {
-    title: 'letting a string out',
+    title: 'letting a string out at the left edge',
     stages: {
       'at-rest': 'The innermost string hangs in the bundle still, and the leading string hangs on the inner side.',
       'passed-behind': 'Pass the innermost string behind the leading string to the right, its inner side. It is free.',
     },
   },
   'take-in': {
-    title: 'taking a string in',
+    title: 'taking a string in at the left edge',
     stages: {
       'at-rest': 'The leading string hangs between the bundle, on the left, and the next string.',
       'passed-behind': 'Pass the next string behind the leading string to the left, its outer side. It has joined.',
     },
   },
   'carry-behind': {
-    title: 'carrying the leading string behind',
+    title: 'carrying the leading string behind at the left edge',
     bundle: 'edge',
     stages: {
       'at-rest': 'The leading string hangs on the left, outside both edge strings.',
       'passed-behind': 'Carry the leading string behind both edge strings to the right, their inner side.',
     },
   },
+  'let-out-right': { mirrorOf: 'let-out' },
+  'take-in-right': { mirrorOf: 'take-in' },
+  'carry-behind-right': { mirrorOf: 'carry-behind' },
   float: {
     title: 'float',
     bundle: 'base',

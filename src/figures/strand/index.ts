@@ -1,7 +1,7 @@
 export { type Crossing, crossingsOf } from './crossings.ts';
 export { type DrawOptions, drawModel } from './draw.ts';
 export type { Stop } from './keys.ts';
-export { type KnotName, knots } from './knots.ts';
+export { basesFor, type KnotName, knots } from './knots.ts';
 export { mirrorId, mirrorKnot, mirrorModel } from './mirror.ts';
 export { type Strand, type StrandModel, type StrandOptions, strandModel } from './model.ts';
 export { orderDown, passes } from './passes.ts';

@@ -23,11 +23,14 @@ export type KnotName =
   | 'row-end-right'
   | 'row-end-left'
   | 'carry-behind'
+  | 'carry-behind-right'
   | 'float'
   | 'caught-float'
   | 'join'
   | 'let-out'
+  | 'let-out-right'
   | 'take-in'
+  | 'take-in-right'
   | 'square-first-half'
   | 'square-second-half'
   | 'square-knot'
@@ -35,9 +38,11 @@ export type KnotName =
 
 /**
  * How a knot is tied round a base of so many strings; `mirrorOf` names the knot it is the
- * mirror image of, `bundled` says whether the number of strings is the maker's to choose.
+ * mirror image of, `bundled` says whether the number of strings is the maker's to choose, and
+ * `least` how many of them it takes at least, where one will not do. Moves at an edge are named for
+ * the left one; those at the right one end in `-right`.
  */
-export type Pattern = { readonly bundled: boolean } & (
+export type Pattern = { readonly bundled: boolean; readonly least?: number } & (
   | { readonly tie: (strands: number) => Tying }
   | { readonly mirrorOf: KnotName }
 );
@@ -53,13 +58,16 @@ export const knots: Record<KnotName, Pattern> = {
   'gathering-right': { bundled: true, tie: gathering },
   'gathering-left': { bundled: true, mirrorOf: 'gathering-right' },
   'carry-behind': { bundled: false, tie: () => carryBehind },
+  'carry-behind-right': { bundled: false, mirrorOf: 'carry-behind' },
   float: { bundled: false, tie: () => float },
   'caught-float': { bundled: false, tie: () => caughtFloat },
   join: { bundled: false, tie: () => join },
   'row-end-right': { bundled: true, tie: rowEnd },
   'row-end-left': { bundled: true, mirrorOf: 'row-end-right' },
-  'let-out': { bundled: true, tie: (strands) => letOut(Math.max(2, strands)) },
-  'take-in': { bundled: true, tie: (strands) => takeIn(Math.max(2, strands)) },
+  'let-out': { bundled: true, least: 2, tie: letOut },
+  'let-out-right': { bundled: true, least: 2, mirrorOf: 'let-out' },
+  'take-in': { bundled: true, least: 2, tie: takeIn },
+  'take-in-right': { bundled: true, least: 2, mirrorOf: 'take-in' },
   'lone-string': { bundled: false, tie: () => loneString },
   'square-first-half': { bundled: true, tie: squareFirstHalf },
   'square-second-half': { bundled: true, mirrorOf: 'square-first-half' },
@@ -67,3 +75,12 @@ export const knots: Record<KnotName, Pattern> = {
   'square-spiral': { bundled: true, tie: squareSpiral },
   'backward-forward': { bundled: true, mirrorOf: 'forward-backward' },
 };
+
+/** The craft, section 3: more strings than these no longer pass the ring or the knot. */
+const MOST_STRANDS = 8;
+
+/** How many strings a knot may be tied round, both ends included: [1, 1] where that is not the maker's to choose. */
+export function basesFor(knot: KnotName): readonly [least: number, most: number] {
+  const { bundled, least = 1 } = knots[knot];
+  return bundled ? [least, MOST_STRANDS] : [1, 1];
+}

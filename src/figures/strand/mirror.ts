@@ -13,6 +13,12 @@ const otherHand: Partial<Record<KnotName, KnotName>> = {
   'gathering-left': 'gathering-right',
   'square-first-half': 'square-second-half',
   'square-second-half': 'square-first-half',
+  'let-out': 'let-out-right',
+  'let-out-right': 'let-out',
+  'take-in': 'take-in-right',
+  'take-in-right': 'take-in',
+  'carry-behind': 'carry-behind-right',
+  'carry-behind-right': 'carry-behind',
   'forward-half-hitch': 'backward-half-hitch',
   'backward-half-hitch': 'forward-half-hitch',
 };

@@ -1,6 +1,6 @@
 import { type Crossing, crossingsOf } from './crossings.ts';
 import type { Stop } from './keys.ts';
-import { type KnotName, knots } from './knots.ts';
+import { basesFor, type KnotName, knots } from './knots.ts';
 import { mirrorModel } from './mirror.ts';
 import { drawUp, type Motion, motionOf } from './motion.ts';
 import type { Path } from './point.ts';
@@ -32,7 +32,7 @@ export interface StrandModel {
 }
 
 export interface StrandOptions {
-  /** Strings of the base, a whole number from 1 to 8; others are brought to the nearest of these. Default 1. */
+  /** Strings of the base, a whole number within `basesFor` the knot; others are brought to the nearest of these. Default 1. */
   readonly strands?: number;
   /** A stopping point of this knot, or a moment from 0 to 1; a name the knot has not is `drawn-up`. Default `drawn-up`. */
   readonly moment?: Stop | number;
@@ -59,7 +59,8 @@ const houseColours: Record<Role, string> = {
  * `o1 u1 s o2 u2 s o3`.
  */
 export function strandModel(knot: KnotName, options: StrandOptions = {}): StrandModel {
-  const strands = Math.min(8, Math.max(1, Math.round(options.strands ?? 1) || 1));
+  const [least, most] = basesFor(knot);
+  const strands = Math.min(most, Math.max(least, Math.round(options.strands ?? 1) || 1));
   const pattern = knots[knot];
   const turned = 'mirrorOf' in pattern;
   const { tying, motion } = ready(turned ? pattern.mirrorOf : knot, strands);
