@@ -20,6 +20,8 @@ export interface GalleryPlate {
 export interface KnotPlates {
   readonly knot: KnotName;
   readonly title: string;
+  /** Strings in its base here. */
+  readonly strands: number;
   readonly stages: readonly (GalleryPlate & { readonly stage: KnotStage })[];
 }
 
@@ -65,6 +67,7 @@ export const knotPlates = (): KnotPlates[] =>
   ORDER.map((knot) => ({
     knot,
     title: capital(knotTitle(knot)),
+    strands: strandsOf(knot),
     stages: stopsOf(knot).map((stop) => {
       const stage = knotStage(knot, stop, strandsOf(knot));
       return {

@@ -1,20 +1,52 @@
 /**
  * Drawings as files of their own. In a page a drawing takes its colours from the style sheets; a file that is shown
- * from a memory stick or put into a hand-out has none, so they are written into it, those of the light page.
+ * from a memory stick or put into a hand-out has none, so they are written into it: those of the light page on the
+ * white ground of the printed one. The dark page shows the same file by the address `#in-the-dark`, and then it has
+ * the colours of the dark page.
  */
 
-/** Names of the house with their values on the light page: the first that a style sheet says, for it says that one first. */
-function houseValues(css: string): ReadonlyMap<string, string> {
+/** What a file is called by in an address that wants it dark. */
+export const IN_THE_DARK = 'in-the-dark';
+
+type Theme = 'light' | 'dark';
+type Values = ReadonlyMap<string, string>;
+
+/** The colours that a style sheet of tokens says for a page of this theme, and everything it says once for both. */
+function houseValues(css: string, theme: Theme): Values {
+  const plain = withoutRemarks(css);
   const values = new Map<string, string>([['--font-text', 'Verdana']]);
-  for (const [, name = '', value = ''] of withoutRemarks(css).matchAll(/(--[\w-]+):\s*([^;]+);/g))
-    if (!values.has(name)) values.set(name, value.replace(/light-dark\(\s*([^,]+),[^)]*\)/g, '$1').trim());
+  if (theme === 'dark')
+    for (const [name, value] of saidIn(blockOf(plain, ":root[data-theme='dark']"))) values.set(name, value);
+  else {
+    const paper = saidIn(blockOf(plain.slice(Math.max(0, plain.indexOf('@media print'))), ':root')).get('--raised');
+    if (paper) values.set('--raised', paper);
+  }
+  // The first that a style sheet says of a name is what it says for the light page.
+  for (const [name, value] of saidIn(plain)) if (!values.has(name)) values.set(name, value);
+  const side = theme === 'light' ? '$1' : '$2';
+  for (const [name, value] of values)
+    values.set(name, value.replace(/light-dark\(\s*([^,]+),\s*([^)]*)\)/g, side).trim());
   return values;
+}
+
+/** Every name with the first value that is said of it. */
+function saidIn(css: string): Map<string, string> {
+  const said = new Map<string, string>();
+  for (const [, name = '', value = ''] of css.matchAll(/(--[\w-]+):\s*([^;]+);/g))
+    if (!said.has(name)) said.set(name, value);
+  return said;
+}
+
+/** What stands between the braces of the first rule with this selector. */
+function blockOf(css: string, selector: string): string {
+  const from = css.indexOf('{', css.indexOf(selector));
+  return css.slice(from + 1, css.indexOf('}', from));
 }
 
 const withoutRemarks = (css: string): string => css.replace(/\/\*[\s\S]*?\*\//g, '');
 
 /** The text with every name of the house in place of which a value can stand; names that an element sets itself stay. */
-function filledIn(text: string, values: ReadonlyMap<string, string>): string {
+function filledIn(text: string, values: Values): string {
   let filled = text;
   for (let before = ''; before !== filled; ) {
     before = filled;
@@ -48,16 +80,41 @@ export interface HouseStyle {
 /** Pixels across that a file has where the program that opens it asks. */
 const ACROSS = 1200;
 
-/** A drawing as the text of an SVG file: a ground of its own, its colours, and its size. */
+/** The names of the house that a drawing's own attributes take their paint from. */
+const paintsOf = (svg: string): string[] => [
+  ...new Set([...svg.matchAll(/(?:stroke|fill)="var\((--[\w-]+)/g)].map(([, name = '']) => name)),
+];
+
+/** What makes the file dark when it is asked for so: each paint that it holds, and what the style sheet says anew. */
+function darkRules(svg: string, parts: string, light: Values, dark: Values): string {
+  const rules = paintsOf(svg).flatMap((name) => {
+    const [before, after] = [light, dark].map((values) => filledIn(`var(${name})`, values));
+    if (before === after) return [];
+    return ['stroke', 'fill'].map((paint) => `[${paint}="${before}"]{${paint}:${after}}`);
+  });
+  // The drawing itself is the figure here, and what is in it stands alone in a rule.
+  const inside = filledIn(parts, dark).replace(/\.fig(?=[ {])/g, '&');
+  return `:root:target{>rect:first-of-type{fill:${dark.get('--raised')}}${rules.join('')}${inside}}`;
+}
+
+/** A drawing as the text of an SVG file: a ground of its own, its colours on both pages, and its size. */
 export function standAlone(svg: string, { tokens, figures }: HouseStyle): string {
   const { names, parts } = halvesOf(figures);
-  const values = houseValues(tokens + names);
+  const [light, dark] = (['light', 'dark'] as const).map((theme) => houseValues(tokens + names, theme)) as [
+    Values,
+    Values,
+  ];
   const box = /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 1 1';
   const [left = 0, top = 0, width = 1, height = 1] = box.split(' ').map(Number);
-  const styled = /class="/.test(svg) ? `<style>${parts.replaceAll('&', '&amp;')}</style>` : '';
+  const classed = /class="/.test(svg) ? parts : '';
   const ground = `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="var(--raised)"/>`;
+  const rules = `${filledIn(classed, light)}${darkRules(svg, classed, light, dark)}`;
+  const style = `<style>${rules.replaceAll('&', '&amp;')}</style>`;
   const named = /xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"');
   const inside = /^(<svg[^>]*>(?:<title.*?<\/title>)?(?:<desc.*?<\/desc>)?)/s;
-  const sized = named.replace('<svg', `<svg width="${ACROSS}" height="${Math.round((ACROSS * height) / width)}"`);
-  return filledIn(sized.replace(inside, `$1${styled}${ground}`), values);
+  const sized = named.replace(
+    '<svg',
+    `<svg id="${IN_THE_DARK}" width="${ACROSS}" height="${Math.round((ACROSS * height) / width)}"`,
+  );
+  return filledIn(sized.replace(inside, `$1${ground}`), light).replace(inside, `$1${style}`);
 }

@@ -13,6 +13,18 @@ export type KnotStop =
   | 'brought-through-again'
   | 'drawn-up';
 
+/** What a stopping point is called, in small letters. */
+export const STOP_NAMES: Readonly<Record<KnotStop, string>> = {
+  'at-rest': 'at rest',
+  'laid-over': 'laid over',
+  'passed-behind': 'passed behind',
+  'brought-through': 'brought through',
+  'laid-over-again': 'laid over again',
+  'passed-behind-again': 'passed behind again',
+  'brought-through-again': 'brought through again',
+  'drawn-up': 'drawn up',
+};
+
 type Stages = Readonly<Partial<Record<KnotStop, string>>>;
 
 interface KnotText {

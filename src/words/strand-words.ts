@@ -42,10 +42,16 @@ const isBase = ({ role, id }: { readonly id: string; readonly role: string }): b
   role === 'base' && /^base(-\d+)?$/.test(id);
 
 /** A cord's name in a sentence, from its id: 'the leading string', 'string 2 of the bundle'. */
-function cordName(id: Values[string] | undefined, { knot }: ToldFigure): string {
+export function cordName(id: Values[string] | undefined, { knot }: ToldFigure): string {
   const number = /^base-(\d+)$/.exec(String(id))?.[1];
   return number ? `string ${number} ${STRINGS[bundleName(knot)]}` : (CORDS[String(id)] ?? '?');
 }
+
+/** What one of the strings that hang together is called: 'a string of the bundle', 'a string at the edge'. */
+export const oneOfBundle = ({ knot }: ToldFigure): string => `a string ${STRINGS[bundleName(knot)]}`;
+
+/** What they are called together: 'the strings of the bundle'. */
+export const allOfBundle = ({ knot }: ToldFigure): string => `the strings ${STRINGS[bundleName(knot)]}`;
 
 function strings(values: Values, figure: ToldFigure): string {
   const all = figure.strands.filter(isBase).length;

@@ -22,6 +22,8 @@ export interface DrawOptions {
   readonly id?: string;
   /** Marks of the twist. Default true; at small sizes they only make grey. */
   readonly twist?: boolean;
+  /** A place in the picture to draw a ring round. */
+  readonly ring?: { readonly x: number; readonly y: number };
 }
 
 /**
@@ -44,7 +46,14 @@ export function drawModel(model: Pick<StrandModel, 'strands' | 'frame'>, options
   const named = options.title
     ? ` role="img" aria-labelledby="${id}-title${options.description ? ` ${id}-desc` : ''}"><title id="${id}-title">${escaped(options.title)}</title>${options.description ? `<desc id="${id}-desc">${escaped(options.description)}</desc>` : ''}`
     : ' aria-hidden="true">';
-  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${figure(left)} ${figure(top)} ${figure(right - left)} ${figure(bottom - top)}"${named}<g fill="none" stroke-linejoin="round">${cords}</g></svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="${figure(left)} ${figure(top)} ${figure(right - left)} ${figure(bottom - top)}"${named}<g fill="none" stroke-linejoin="round">${cords}</g>${options.ring ? ringAt(options.ring) : ''}</svg>`;
+}
+
+/** A ring that shows on every cord, and leaves what is inside it free. */
+function ringAt({ x, y }: { readonly x: number; readonly y: number }): string {
+  const circle = (paint: string, width: number): string =>
+    `<circle cx="${figure(x)}" cy="${figure(y)}" r="1.15" fill="none" stroke="${paint}" stroke-width="${figure(width)}"/>`;
+  return circle(paints.gap, 0.46) + circle(paints.ring, 0.2);
 }
 
 const placeholder = '@';
@@ -121,6 +130,7 @@ const paints = {
   line: 'var(--cord-line,#1d2233)',
   shade: 'var(--cord-shade,#000)',
   light: 'var(--cord-light,#fff)',
+  ring: 'var(--ink,#1d2233)',
 } as const;
 
 const plainColours: Record<Strand['role'], string> = {

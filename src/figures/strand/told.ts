@@ -1,3 +1,4 @@
+import type { Crossing } from './crossings.ts';
 import type { StrandModel } from './model.ts';
 
 /** What one cord does at one place, for those who hear the figure instead of seeing it. */
@@ -18,6 +19,49 @@ export interface Told {
 
 export type PictureSide = 'top' | 'bottom' | 'left' | 'right' | 'inside';
 
+/** What a cord that is told does at one place, and the crossings that it stands for: several where it passes a bundle. */
+export interface ToldPass extends Told {
+  readonly crossings: readonly Crossing[];
+}
+
+/** A string of the base that hangs straight down: it is told by what passes round it. */
+export const hangs = ({ strands }: StrandModel, id: string): boolean =>
+  strands.some((one) => one.id === id && one.role === 'base' && one.path.length === 2);
+
+/** The cords that are told one by one, in the order in which they are listed. */
+export const toldStrands = (model: StrandModel): string[] =>
+  model.strands.filter(({ id, role }) => role !== 'bar' && !hangs(model, id)).map(({ id }) => id);
+
+/** What one cord passes over and under in order along it; neighbouring passes of one kind over a bundle are one. */
+export function passesAlong(model: StrandModel, id: string): ToldPass[] {
+  const steps: { key: ToldKey; values: Record<string, string | number>; crossings: Crossing[] }[] = [];
+  const inBundle = (other: string): boolean => other !== 'neighbour' && hangs(model, other);
+  for (const crossing of model.crossings) {
+    const { strand, meets, over } = crossing;
+    if (strand !== id) continue;
+    const last = steps.at(-1);
+    const together = last?.crossings.map((one) => one.meets) ?? [];
+    if (meets === id)
+      steps.push({
+        key: over ? 'passes-over-itself' : 'passes-under-itself',
+        values: { strand: id },
+        crossings: [crossing],
+      });
+    else if (
+      last?.crossings[0]?.over === over &&
+      inBundle(meets) &&
+      together.every(inBundle) &&
+      !together.includes(meets)
+    ) {
+      last.crossings.push(crossing);
+      last.key = over ? 'passes-over-bundle' : 'passes-under-bundle';
+      last.values = { strand: id, count: last.crossings.length };
+    } else
+      steps.push({ key: over ? 'passes-over' : 'passes-under', values: { strand: id, meets }, crossings: [crossing] });
+  }
+  return steps;
+}
+
 /**
  * A figure told cord by cord, from its crossings and lines alone: where each cord that meets anything comes from,
  * what it passes over and under in order along it, where it leaves. Neighbouring passes of one kind over the
@@ -26,43 +70,18 @@ export type PictureSide = 'top' | 'bottom' | 'left' | 'right' | 'inside';
  * over itself, ends (left).
  */
 export function tell(model: StrandModel): Told[] {
-  const bases = new Set(model.strands.filter(({ role }) => role === 'base').map(({ id }) => id));
-  const hangs = (id: string): boolean => bases.has(id) && model.strands.some((s) => s.id === id && s.path.length === 2);
-  return model.strands
-    .filter(({ id, role }) => role !== 'bar' && !hangs(id))
-    .flatMap(({ id, path }) => {
-      const steps: { key: ToldKey; values: Record<string, string | number> }[] = [];
-      let group = new Set<string>();
-      for (const { strand, meets, over } of model.crossings) {
-        if (strand !== id) continue;
-        const last = steps.at(-1);
-        if (meets === id) {
-          group = new Set();
-          steps.push({ key: over ? 'passes-over-itself' : 'passes-under-itself', values: { strand: id } });
-        } else if (
-          last?.key.startsWith(over ? 'passes-over' : 'passes-under') &&
-          hangs(meets) &&
-          group.size > 0 &&
-          !group.has(meets)
-        ) {
-          group.add(meets);
-          last.key = over ? 'passes-over-bundle' : 'passes-under-bundle';
-          last.values = { strand: id, count: group.size };
-        } else {
-          group = new Set(hangs(meets) ? [meets] : []);
-          steps.push({ key: over ? 'passes-over' : 'passes-under', values: { strand: id, meets } });
-        }
-      }
-      return [
-        { key: 'starts' as const, values: { strand: id, side: sideOf(path[0], model) } },
-        ...steps,
-        { key: 'ends' as const, values: { strand: id, side: sideOf(path.at(-1), model) } },
-      ];
-    });
+  return toldStrands(model).flatMap((id) => {
+    const path = model.strands.find((strand) => strand.id === id)?.path;
+    return [
+      { key: 'starts' as const, values: { strand: id, side: sideOf(path?.[0], model) } },
+      ...passesAlong(model, id).map(({ key, values }) => ({ key, values })),
+      { key: 'ends' as const, values: { strand: id, side: sideOf(path?.at(-1), model) } },
+    ];
+  });
 }
 
 /** On which side of the picture a place lies. */
-function sideOf(place: readonly [number, number, number] | undefined, { frame }: StrandModel): PictureSide {
+export function sideOf(place: readonly [number, number, number] | undefined, { frame }: StrandModel): PictureSide {
   if (!place) return 'inside';
   const out: [PictureSide, number][] = [
     ['left', frame.left - place[0]],
