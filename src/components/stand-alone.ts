@@ -80,17 +80,19 @@ export interface HouseStyle {
 /** Pixels across that a file has where the program that opens it asks. */
 const ACROSS = 1200;
 
-/** The names of the house that a drawing's own attributes take their paint from. */
-const paintsOf = (svg: string): string[] => [
-  ...new Set([...svg.matchAll(/(?:stroke|fill)="var\((--[\w-]+)/g)].map(([, name = '']) => name)),
-];
+/** Where a drawing's own attributes take a paint of the house: which attribute, and which name. */
+function paintsOf(svg: string): (readonly [attribute: string, name: string])[] {
+  const found = [...svg.matchAll(/(stroke|fill)="var\((--[\w-]+)/g)].map(
+    ([, attribute = '', name = '']) => [attribute, name] as const,
+  );
+  return [...new Map(found.map((paint) => [paint.join(), paint])).values()];
+}
 
 /** What makes the file dark when it is asked for so: each paint that it holds, and what the style sheet says anew. */
 function darkRules(svg: string, parts: string, light: Values, dark: Values): string {
-  const rules = paintsOf(svg).flatMap((name) => {
+  const rules = paintsOf(svg).flatMap(([attribute, name]) => {
     const [before, after] = [light, dark].map((values) => filledIn(`var(${name})`, values));
-    if (before === after) return [];
-    return ['stroke', 'fill'].map((paint) => `[${paint}="${before}"]{${paint}:${after}}`);
+    return before === after ? [] : [`[${attribute}="${before}"]{${attribute}:${after}}`];
   });
   // The drawing itself is the figure here, and what is in it stands alone in a rule.
   const inside = filledIn(parts, dark).replace(/\.fig(?=[ {])/g, '&');

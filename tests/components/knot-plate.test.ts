@@ -106,8 +106,10 @@ describe('a plate as a file of its own', { timeout: busy }, () => {
   it('holds its colours itself and needs no page round it', () => {
     for (const knot of names) {
       const file = standAlone(drawModel(strandModel(knot, { strands: 2 }), { title: 'a', description: 'b' }), style);
-      expect(file).not.toMatch(/var\(|light-dark|class=|style/);
-      expect(file).toMatch(/^<svg width="1200" height="\d+" xmlns="http:\/\/www.w3.org\/2000\/svg" viewBox/);
+      expect(file).not.toMatch(/var\(|light-dark|class=|style=/);
+      expect(file).toMatch(
+        /^<svg id="in-the-dark" width="1200" height="\d+" xmlns="http:\/\/www.w3.org\/2000\/svg" viewBox/,
+      );
       expect(file).toContain('<desc');
     }
   });
@@ -118,6 +120,38 @@ describe('a plate as a file of its own', { timeout: busy }, () => {
       const light = new RegExp(`${name}: light-dark\\((#\\w+),`).exec(style.figures)?.[1] ?? '?';
       expect(file, name).toContain(`stroke="${light}"`);
     }
+  });
+
+  it('stands on the white of paper, and has nothing of the dark page but where it is asked for so', () => {
+    const file = standAlone(drawModel(strandModel('let-out', { strands: 3 })), style);
+    const [, asked = '', rest = ''] = /<style>:root:target\{(.*?)\}<\/style>(.*)/s.exec(file) ?? [];
+    expect(rest).toMatch(/^<rect [^>]*fill="#ffffff"\/>/);
+    for (const name of ['--cord-base', '--cord-lead', '--cord-must', '--cord-outline', '--cord-light']) {
+      const [, light = '?', dark = '?'] =
+        new RegExp(`${name}: light-dark\\((#\\w+), (#\\w+)\\)`).exec(style.figures) ?? [];
+      expect(asked, name).toContain(`[stroke="${light}"]{stroke:${dark}}`);
+      expect(rest, name).toContain(light);
+      expect(rest, name).not.toContain(dark);
+    }
+    const ground = /:root\[data-theme='dark'\] \{[^}]*--raised: (#\w+)/.exec(style.tokens)?.[1];
+    expect(asked).toContain(`>rect:first-of-type{fill:${ground}}`);
+  });
+
+  it('gives no two paints of the light page one that the dark page tells apart', () => {
+    for (const knot of names) {
+      const file = standAlone(drawModel(strandModel(knot, { strands: 2 })), style);
+      const rules = [...file.matchAll(/\[(\w+="[^"]+)"\]\{\w+:([^}]+)\}/g)];
+      expect(rules.length, knot).toBeGreaterThan(3);
+      expect(new Set(rules.map(([, paint]) => paint)).size, knot).toBe(new Set(rules.map(([rule]) => rule)).size);
+    }
+  });
+
+  it('makes the parts of a figure dark in the same way, by their classes', () => {
+    const file = standAlone('<svg viewBox="0 0 2 2" class="fig"><text>1</text></svg>', style);
+    const [before = '', asked = ''] = file.split(':root:target{');
+    const ink = (theme: string) => new RegExp(`${theme}[^}]*--ink: (#\\w+)`).exec(style.tokens)?.[1];
+    expect(before).toContain(`.fig text { fill: ${ink(':root,')}`);
+    expect(asked).toContain(`&amp; text { fill: ${ink("data-theme='dark'")}`);
   });
 
   it('leaves to an element what the element says itself, and is sound as XML', () => {

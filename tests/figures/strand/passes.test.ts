@@ -4,12 +4,10 @@ import {
   type KnotName,
   knots,
   orderDown,
-  type Path,
-  type Point,
   passes,
-  type StrandModel,
   strandModel,
 } from '../../../src/figures/strand/index.ts';
+import { againstDepth, flipped } from './flipped.ts';
 
 /** Milliseconds that a machine with much else to do may take for one test. */
 const busy = 30_000;
@@ -39,34 +37,6 @@ const mirrorOf: Partial<Record<KnotName, KnotName>> = {
   'forward-backward': 'backward-forward',
 };
 const sizes = [1, 2, 3, 4, 5, 6, 7, 8];
-
-/** The place so far along a line, in d. */
-function placeAlong(path: Path, at: number): Point {
-  let walked = 0;
-  for (const [i, a] of path.entries()) {
-    const b = path[i + 1];
-    if (!b) return a;
-    const long = Math.hypot(b[0] - a[0], b[1] - a[1], b[2] - a[2]);
-    const t = (at - walked) / long;
-    if (t <= 1) return [a[0] + (b[0] - a[0]) * t, a[1] + (b[1] - a[1]) * t, a[2] + (b[2] - a[2]) * t];
-    walked += long;
-  }
-  return [0, 0, 0];
-}
-
-/** The model with the two sides of one crossing exchanged. */
-function flipped(model: StrandModel, which: number): StrandModel {
-  const chosen = model.crossings[which];
-  return {
-    ...model,
-    crossings: model.crossings.map((crossing) =>
-      crossing === chosen ||
-      (crossing.strand === chosen?.meets && crossing.at === chosen.there && crossing.there === chosen.at)
-        ? { ...crossing, over: !crossing.over }
-        : crossing,
-    ),
-  };
-}
 
 describe('passes of the leading string', { timeout: busy }, () => {
   for (const row of craft)
@@ -118,15 +88,16 @@ describe('passes of the leading string', { timeout: busy }, () => {
 describe('crossings', { timeout: busy }, () => {
   it('are over where the cord is nearer to the viewer and under where it is not, in every figure at every stop', () => {
     for (const knot of Object.keys(knots) as KnotName[])
+      for (const { name } of strandModel(knot, { moment: 0 }).stops)
+        expect(againstDepth(strandModel(knot, { strands: 2, moment: name })), `${knot} ${name}`).toEqual([]);
+  });
+
+  it('contradict the lines as soon as one is turned over, in every figure at every stop', () => {
+    for (const knot of Object.keys(knots) as KnotName[])
       for (const { name } of strandModel(knot, { moment: 0 }).stops) {
-        const { strands, crossings } = strandModel(knot, { strands: 2, moment: name });
-        const depth = (id: string, at: number): number =>
-          placeAlong(strands.find((strand) => strand.id === id)?.path ?? [], at)[2];
-        for (const { strand, at, meets, there, over, gap } of crossings) {
-          const above = depth(strand, at) - depth(meets, there);
-          expect(above > 0).toBe(over);
-          expect(Math.abs(above)).toBeCloseTo(gap, 6);
-        }
+        const model = strandModel(knot, { strands: 2, moment: name });
+        for (const which of model.crossings.keys())
+          expect(againstDepth(flipped(model, which)), `${knot} ${name}, crossing ${which}`).toHaveLength(2);
       }
   });
 
