@@ -8,6 +8,8 @@ import { consoleOf, exerciseSheet, press, problemOn, said, writeSum } from './le
 /** Gzipped bytes of script that a lesson may load, with every widget awake; and what the first use of help may add. */
 const LIVE = 30_000;
 const ON_FIRST_USE = 15_000;
+/** What a knot’s stepper may add, with all it can be asked for. */
+const STEPPER = 30_000;
 
 const gzipped = (body: Buffer | string): number => gzipSync(body, { level: 9 }).length;
 
@@ -175,4 +177,26 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
     }
   }
   expect([...met].sort()).toEqual(['mark rows', 'number fitting', 'number rows', 'number thread', 'sum fitting']);
+});
+
+test('a knot’s stepper costs at most 30 kB more, with its question asked, and nothing before it is asked for', async ({
+  page,
+  baseURL,
+}) => {
+  await (await page.context().newCDPSession(page)).send('Network.setCacheDisabled', { cacheDisabled: true });
+  const loads = countScripts(page);
+  await page.goto(`${baseURL ?? ''}lessons/side-bundles-and-the-first-row/`);
+  await scrollThrough(page);
+  await loads.settled();
+  expect(loads.files()).not.toContain('wake');
+  loads.restart();
+  const plate = page.locator('#plate-forward-knot');
+  await plate.getByRole('button', { name: /^Step through it/ }).click();
+  await plate.getByRole('slider').fill('1');
+  await plate.getByText('Hand, strings and colours').click();
+  await plate.getByText('Which string is over here?').click();
+  await plate.getByRole('group', { name: /over/ }).getByRole('button').first().click();
+  await loads.settled();
+  expect(loads.total(), loads.files()).toBeGreaterThan(0);
+  expect(loads.total(), loads.files()).toBeLessThanOrEqual(STEPPER);
 });

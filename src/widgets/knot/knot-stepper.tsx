@@ -27,6 +27,9 @@ interface Props {
   onClose: () => void;
 }
 
+/** ms after which nothing that was asked for is still being drawn. */
+const SOON = 200;
+
 const REDUCED = '(prefers-reduced-motion: reduce)';
 
 /** Whether motion is unwelcome on this device, now. */
@@ -90,6 +93,13 @@ export function KnotStepper(props: Props): JSX.Element {
     event.preventDefault();
     step();
   };
+  // Drawing a knot up is worked out once, and takes longer than a frame: it is done before anybody comes to it.
+  createEffect(
+    on([state.knot, state.strands], () => {
+      const timer = setTimeout(() => state.modelAt(1), SOON);
+      onCleanup(() => clearTimeout(timer));
+    }),
+  );
   // A picture with a circle stands still, and a picture that moves has none.
   createEffect(
     on(asking, (now) => {
