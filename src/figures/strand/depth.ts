@@ -31,6 +31,8 @@ const near = 0.16;
 const ownBend = 1.3;
 /** Air is left from where a cord's middle is this near to the outline of the one beneath, in d. */
 const airReach = 0.08;
+/** Cords that part by less than this, as the sine of the angle between them, lie alongside each other. */
+const alongside = 0.01;
 /** Nearer than this along one cord, in d, two parts of it belong to one turn: no air between them. */
 const ownLoop = 4.2;
 
@@ -57,8 +59,8 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
       const [low, high] = depth < 0 ? [i, j] : [j, i];
       (above[low] as number[]).push(high);
       const lower = (bits[low] as Bit).radius;
-      if (flatGap(p, q)[0] < lower + airReach && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop))
-        airy[high] = true;
+      const meet = flatGap(p, q)[0] < lower + airReach && !runAlong(p, q);
+      if (meet && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop)) airy[high] = true;
       waiting[high] = (waiting[high] ?? 0) + 1;
     }
   const lowest = bits.flatMap((_, i) => (waiting[i] === 0 ? [i] : []));
@@ -137,6 +139,14 @@ function apartInPicture(p: Bit, q: Bit, reach: number): boolean {
 function depthAt(p: Bit, q: Bit): number {
   const [, t, u] = flatGap(p, q);
   return p.a[2] + (p.b[2] - p.a[2]) * t - q.a[2] - (q.b[2] - q.a[2]) * u;
+}
+
+/** Whether two bits lie alongside each other: strings of a bundle, between which there is no air. */
+function runAlong(p: Bit, q: Bit): boolean {
+  const [px, py] = [p.b[0] - p.a[0], p.b[1] - p.a[1]];
+  const [qx, qy] = [q.b[0] - q.a[0], q.b[1] - q.a[1]];
+  const cross = px * qy - py * qx;
+  return cross * cross < alongside * alongside * (px * px + py * py) * (qx * qx + qy * qy);
 }
 
 /** The shortest way between two bits in the picture, and where on each it is. */

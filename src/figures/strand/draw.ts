@@ -35,7 +35,7 @@ export function drawModel(model: Pick<StrandModel, 'strands' | 'frame'>, options
   const { left, right, top, bottom } = model.frame;
   const { twist = true } = options;
   const fine = model.strands.map((strand) => ({ ...strand, path: within(strand, model.frame) }));
-  const pens = fine.map((strand) => penFor(strand, twist));
+  const pens = fine.map((strand) => penFor(strand, twist, freeSides(strand, model.strands)));
   const once = pens.map((pen, i) => pen(`${placeholder}-${i}`, 0, (fine[i]?.path.length ?? 1) - 2));
   const again = overStretches(fine).map(
     ({ strand, from, to, airy }, i) => pens[strand]?.(`${placeholder}-over-${i}`, from, to, airy) ?? '',
@@ -65,10 +65,24 @@ function fingerprint(text: string): string {
   return (hash >>> 0).toString(36);
 }
 
+/** Strings that hang nearer to each other than this, in d, are one bundle. */
+const BESIDE = 1.2;
+
+/** The sides of a string on which no other string of its bundle touches it: -1 left, 1 right. */
+function freeSides(strand: Strand, strands: readonly Strand[]): number[] {
+  const hangs = ({ role, path }: Strand): boolean => role === 'base' && path[0]?.[0] === path.at(-1)?.[0];
+  const across = ({ path }: Strand): number => path[0]?.[0] ?? 0;
+  if (!hangs(strand)) return [-1, 1];
+  const beside = strands
+    .filter((other) => other.id !== strand.id && hangs(other))
+    .map((other) => across(other) - across(strand));
+  return [-1, 1].filter((side) => !beside.some((way) => way * side > 0 && Math.abs(way) < BESIDE));
+}
+
 /** Draws pieces `from` to `to` of one cord; whatever is drawn twice falls exactly on itself. */
 type Pen = (id: string, from: number, to: number, airy?: Stretch['airy']) => string;
 
-function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
+function penFor({ path, radius, colour, role }: Strand, twist: boolean, free: readonly number[]): Pen {
   const thick = radius * 2;
   const line = curvesThrough(path);
   const side = (x: number, y: number): ((from: number, to: number, over: boolean) => string) => {
@@ -76,6 +90,8 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
     const curve = curvesThrough(points);
     return (from, to, over) => (over ? lengthened(points.slice(from, to + 2), curve(from, to)) : curve(from, to));
   };
+  // A bundle leaves air round it as one: a string leaves none on a side where another string touches it.
+  const beside = free.map((way) => curvesThrough(path.map(([x, y, z]): Point => [x + way * radius, y, z])));
   const shade = side(0.17, 0.17);
   const light = side(-0.17, -0.15);
   const marks = twist && role !== 'bar' ? twistMarks(path, radius) : [];
@@ -90,6 +106,7 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
     const [only] = airy;
     const whole = airy.length === 1 && only?.[0] === from && only[1] === to;
     const air = airy.map(([a, b]) => line(a, b)).join('');
+    const outer = beside.flatMap((edge) => airy.map(([a, b]) => edge(a, b))).join('');
     const again = (paint: string, width: number): string =>
       `<use href="#${id}" stroke="${paint}" stroke-width="${figure(width)}"/>`;
     const cuts = [
@@ -98,7 +115,9 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean): Pen {
     ].join('');
     return [
       `<defs><path id="${id}" d="${d}"/></defs>`,
-      airy.length > 0 && (whole ? again(paints.gap, thick + 2 * gap) : stroke(air, paints.gap, thick + 2 * gap)),
+      free.length < 2
+        ? outer && stroke(outer, paints.gap, 2 * gap)
+        : airy.length > 0 && (whole ? again(paints.gap, thick + 2 * gap) : stroke(air, paints.gap, thick + 2 * gap)),
       again(paints.line, thick),
       over
         ? stroke(lengthened(path.slice(from, to + 2), d), body, thick - 2 * outline)
