@@ -171,7 +171,9 @@ test('the left hand, a bundle and one’s own colours change drawing and words t
   await expect(stageSaid(plate)).toContainText('Lay the leading string over the bundle, to the left.');
   expect(await linesShown(plate)).toEqual(linesOf('backward', { moment: 'laid-over', strands: 3 }));
   await plate.getByText('This picture in words').click();
-  await expect(plate.getByRole('paragraph').filter({ hasText: 'It passes over all 3 strings of the bundle.' })).toBeVisible();
+  await expect(
+    plate.getByRole('paragraph').filter({ hasText: 'It passes over all 3 strings of the bundle.' }),
+  ).toBeVisible();
 
   await plate.getByLabel('Colour of the leading string').selectOption('rust');
   await expect(plate.locator('.knot-drawing [stroke^="var(--string-rust"]').first()).toBeAttached();
