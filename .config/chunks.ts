@@ -7,11 +7,15 @@ const EXERCISES =
   /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
+const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
+
+/** What chance decides, for exercises and for the crossings of a knot: the one needs nothing of the other. */
+const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
+  { name: 'chance', test: CHANCE, priority: 1 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

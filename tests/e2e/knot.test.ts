@@ -295,7 +295,7 @@ test('a plate is kept as a PNG on white, as large as a wall shows it', async ({ 
   const { left, right, top, bottom } = strandModel('forward', { moment: 0 }).frame;
   const size = wallSize(right - left, bottom - top);
   expect({ width: bytes.readUInt32BE(16), height: bytes.readUInt32BE(20) }).toEqual(size);
-  await expect(page.locator('[data-kept]')).toHaveText('forward-laid-over.png is kept.');
+  await expect(page.locator('[data-png-kept]')).toHaveText('forward-laid-over.png is kept.');
   // The first corner is ground, and in the middle runs the leading string.
   const pixels = await page.evaluate(async (data) => {
     const bitmap = await createImageBitmap(new Blob([Uint8Array.from(atob(data), (sign) => sign.charCodeAt(0))]));
