@@ -1,12 +1,11 @@
 import { exampleOf } from '../entries/examples.ts';
-import { type DrawnFigure, drawFigure, type FigureName, figures } from '../figures/index.ts';
-import { plateOptions } from '../figures/plate-options.ts';
+import { figures } from '../figures/index.ts';
+import { MOMENTS } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
-import { figureWords } from '../words/figure-words.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
-import { EXAMPLE_THREAD } from './example-thread.ts';
 import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
+import { type PlateName, plateFigure } from './plate-figure.ts';
 
 /** A drawing that can be had as a file, by the file's name without its ending. */
 export interface GalleryPlate {
@@ -81,7 +80,7 @@ export const knotPlates = (): KnotPlates[] =>
   }));
 
 /** The figures of a plan, in the order of the work, with what each shows. */
-const FIGURES: readonly { readonly name: FigureName; readonly options?: Readonly<Record<string, unknown>> }[] = [
+const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<Record<string, unknown>> }[] = [
   { name: 'chart' },
   { name: 'folds-why' },
   { name: 'bar', options: { stage: 'capacity' } },
@@ -96,6 +95,8 @@ const FIGURES: readonly { readonly name: FigureName; readonly options?: Readonly
   { name: 'row', options: { row: 'first-closing-row' } },
   { name: 'closing' },
   { name: 'gathering' },
+  ...MOMENTS.map((moment) => ({ name: 'piece' as const, options: { moment } })),
+  { name: 'piece', options: { side: 'back' } },
 ];
 
 /** Every figure of a plan, drawn for the lantern. */
@@ -105,10 +106,7 @@ export function figurePlates(): GalleryPlate[] {
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
   return FIGURES.map(({ name, options = {} }) => {
     const file = ['lantern', name, ...Object.values(options)].join('-');
-    const drawn: DrawnFigure = drawFigure(name, plan, plateOptions(name, plan, options, EXAMPLE_THREAD), {
-      id: file,
-      words: figureWords,
-    });
+    const drawn = plateFigure(name, plan, options, file);
     return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
   });
 }

@@ -8,7 +8,7 @@ import type { FigureName } from './index.ts';
  * and the strings to cut come from the cut list for this thread.
  */
 export function plateOptions(
-  name: FigureName,
+  name: FigureName | 'piece',
   plan: Plan,
   options: Readonly<Record<string, unknown>>,
   thread: Thread,

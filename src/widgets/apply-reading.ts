@@ -1,17 +1,18 @@
-import { drawFigure, type FigureName as PlateName } from '../figures/index.ts';
+import { type DrawnFigure, drawFigure, type FigureName as FigurePlate } from '../figures/index.ts';
 import { plateOptions } from '../figures/plate-options.ts';
 import { type Condition, holds } from '../solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
-import { type Plan, type PlanInput, planPiece } from '../solver/plan.ts';
+import type { Plan } from '../solver/plan.ts';
 import type { Thread } from '../solver/thread/thread.ts';
-import { loadOwnFigures } from '../store/own-figures.ts';
 import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lengthRange, type UnitSystem } from '../words/units.ts';
-import { readOwnChart } from './own-chart.ts';
+import { ownPlan } from './own-plan.ts';
+
+type PlateName = FigurePlate | 'piece';
 
 /** What stood in an element when the page was built, so that the example comes back as it was. */
 const built = new WeakMap<Element, string>();
@@ -41,14 +42,18 @@ function putLength(element: HTMLElement, plan: Plan | null, thread: Thread): voi
     else putBack(span, 'textContent');
 }
 
-/** The learner's plan with their own chart, where it can be had and is of the size they entered; else without. */
-async function ownPlan(input: PlanInput): Promise<Plan | null> {
-  const wanted = loadOwnFigures().value.chart;
-  const read = wanted && (await readOwnChart(wanted).catch(() => null));
-  const drawn =
-    read?.ok && read.chart.width === input.width && read.chart.height === input.height ? read.chart : undefined;
-  const planned = planPiece({ ...input, chart: drawn });
-  return planned.ok ? planned : null;
+/** A plate of the page for the learner's plan; what draws the whole piece is fetched with the first plate of it. */
+async function drawnFor(
+  name: PlateName,
+  plan: Plan,
+  options: Readonly<Record<string, unknown>>,
+  thread: Thread,
+  id: string,
+): Promise<DrawnFigure> {
+  const given = plateOptions(name, plan, options, thread);
+  if (name !== 'piece') return drawFigure(name, plan, given, { id, words: figureWords });
+  const { drawOwnPiece } = await import('./own-piece-plate.ts');
+  return drawOwnPiece(plan, given, id);
 }
 
 let runs = 0;
@@ -77,13 +82,8 @@ export async function applyReading(mine: boolean): Promise<void> {
     const words = figure.querySelector('[data-plate-words]');
     if (!ground || !words) continue;
     const { plate = '', options = '{}' } = figure.dataset;
-    const name = plate as PlateName;
-    const drawn =
-      plan &&
-      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread), {
-        id: figure.id,
-        words: figureWords,
-      });
+    const drawn = plan && (await drawnFor(plate as PlateName, plan, JSON.parse(options), thread, figure.id));
+    if (run !== runs) return;
     if (drawn) {
       put(ground, drawn.svg, 'innerHTML');
       put(words, drawn.description, 'textContent');

@@ -3,17 +3,17 @@ import { fileURLToPath } from 'node:url';
 import { fleschKincaid } from 'flesch-kincaid';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLE_THREAD } from '../../src/components/example-thread.ts';
+import { type PlateName, plateFigure } from '../../src/components/plate-figure.ts';
 import { mistakeLine, readLesson } from '../../src/entries/mistakes.ts';
 import { readFileName } from '../../src/entries/slug.ts';
-import { drawFigure, figures, type FigureName as PlateName } from '../../src/figures/index.ts';
-import { plateOptions } from '../../src/figures/plate-options.ts';
+import { figures } from '../../src/figures/index.ts';
+import { momentsOf } from '../../src/figures/piece/index.ts';
 import { parseChart } from '../../src/solver/chart-text.ts';
 import { CONDITION_NAMES } from '../../src/solver/conditions.ts';
 import { CUT_FIGURES } from '../../src/solver/cut-figures.ts';
 import { exercises, type KindName, LEVELS, type Level } from '../../src/solver/exercises/index.ts';
 import { FIGURE_NAMES, namedFigure, namedRow, ROW_FIGURES } from '../../src/solver/named-figures.ts';
 import { type Plan, type PlanInput, planPiece } from '../../src/solver/plan.ts';
-import { figureWords } from '../../src/words/figure-words.ts';
 import { numberWord } from '../../src/words/numbers.ts';
 import {
   type Block,
@@ -198,16 +198,18 @@ describe.each(lessons)('$name', (lesson) => {
     for (const block of byTag(lesson, 'Figure')) {
       const said = where(lesson, block);
       const { name: plate, row, example: other } = block.set;
-      expect(Object.keys(figures), said).toContain(plate);
+      expect([...Object.keys(figures), 'piece'], said).toContain(plate);
       const plan = typeof other === 'string' ? planOf(other) : reading.plan;
       if (typeof row === 'string') expect(namedRow(plan, row as (typeof FIGURE_NAMES)[number]), said).toBeDefined();
-      const given = plateOptions(
+      const drawn = plateFigure(
         plate as PlateName,
         plan,
         optionsOf(block, 'name', 'id', 'example', 'wide'),
-        EXAMPLE_THREAD,
+        'plate',
       );
-      const drawn = drawFigure(plate as PlateName, plan, given, { id: 'plate', words: figureWords });
+      if (plate === 'piece')
+        for (const moment of [block.set['after'] ?? [], block.set['moment'] ?? []].flat())
+          expect(momentsOf(plan), said).toContain(moment);
       expect(drawn.svg, said).toContain('<path');
       expect(drawn.description, said).not.toMatch(/\?|NaN|undefined/);
       expect(writtenIn(block.inside).trim(), said).toMatch(/[.?]$/);

@@ -5,6 +5,7 @@ export type PieceKey =
   | 'piece'
   | 'piece-back'
   | 'piece-so-far'
+  | 'piece-moment'
   | 'piece-mounted'
   | 'piece-opens'
   | 'piece-full'
@@ -13,11 +14,12 @@ export type PieceKey =
   | 'piece-colours'
   | 'piece-floats'
   | 'piece-finished'
-  | 'piece-hangs';
+  | 'piece-gathered'
+  | 'piece-hanging';
 
 /** The piece as it is drawn, as steps that `src/words/` puts into sentences; the first is the title. */
 export function describePiece(model: PieceModel): Step<PieceKey>[] {
-  const { fit, width, height, upToRow, upToKnot, finished, chart, view, strings, knots } = model;
+  const { fit, width, height, upToRow, upToKnot, ending, chart, view, strings, knots } = model;
   const rows = model.rows.slice(0, upToRow);
   const steps: Step<PieceKey>[] = [
     { key: view === 'back' ? 'piece-back' : 'piece', values: { title: chart?.title ?? '', width, height } },
@@ -48,6 +50,10 @@ export function describePiece(model: PieceModel): Step<PieceKey>[] {
       );
     say('piece-floats', { floats: count('float'), tails: count('tail') });
   }
-  say(finished ? 'piece-finished' : 'piece-hangs');
+  say(`piece-${ending}`);
   return steps;
 }
+
+/** How far the piece is worked, and what becomes of its strings: a part of `describePiece`. */
+export const tellStanding = (model: PieceModel): Step<PieceKey>[] =>
+  describePiece(model).filter(({ key }) => /-(so-far|knots|hanging|gathered|finished)$/.test(key));

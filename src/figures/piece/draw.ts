@@ -48,50 +48,151 @@ const FAINT_EDGES = ';--o:color-mix(in srgb,var(--cord-outline,#463619) 45%,tran
 
 const escaped = (raw: string): string => raw.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
-/** A piece as one compact SVG: shapes once, knots as uses of them, in the colours of the palette and of the page. */
-export function drawPiece(model: PieceModel, options: DrawPieceOptions): string {
-  const { id, title, description, labelledBy, view = 'front' } = options;
-  const seen = model.view === view ? model : turnRound(model);
-  const level = model.coarse ? 'cell' : (options.level ?? 'cord');
-  const { left, right, top, bottom } = seen.frame;
+/** What the whole picture says of itself, before its parts. */
+const opening = (
+  frame: PieceModel['frame'],
+  level: Level,
+  { id, title, description, labelledBy }: Pick<DrawPieceOptions, 'id' | 'title' | 'description' | 'labelledBy'>,
+): string => {
   const named = labelledBy
     ? ` role="img" aria-labelledby="${labelledBy}">`
     : title
       ? ` role="img" aria-labelledby="${id}-title${description ? ` ${id}-text` : ''}"><title id="${id}-title">${escaped(title)}</title>${description ? `<desc id="${id}-text">${escaped(description)}</desc>` : ''}`
       : ' aria-hidden="true">';
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="fig fig-piece" viewBox="${packedFigures([left, top, right - left, bottom - top].map(unit))}" fill="none" stroke-linejoin="round" style="${PAINT_STYLE}${level === 'stitch' ? FAINT_EDGES : ''};forced-color-adjust:none;print-color-adjust:exact"${named}${new Drawing(seen, id, level).drawn()}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="fig fig-piece" viewBox="${frameBox(frame)}" fill="none" stroke-linejoin="round" style="${pieceStyle(level)}"${named}`;
+};
+
+/** The frame of a piece as the viewBox of its drawing. */
+export const frameBox = ({ left, right, top, bottom }: PieceModel['frame']): string =>
+  packedFigures([left, top, right - left, bottom - top].map(unit));
+
+/** What the element round a piece's parts has to carry: the house's colours by their short names. */
+export const pieceStyle = (level: Level): string =>
+  `${PAINT_STYLE}${level === 'stitch' ? FAINT_EDGES : ''};forced-color-adjust:none;print-color-adjust:exact`;
+
+const facing = (model: PieceModel, view: PieceModel['view'] = 'front'): PieceModel =>
+  model.view === view ? model : turnRound(model);
+const levelOf = (model: PieceModel, level: Level = 'cord'): Level => (model.coarse ? 'cell' : level);
+
+/** A piece as one compact SVG: shapes once, knots as uses of them, in the colours of the palette and of the page. */
+export function drawPiece(model: PieceModel, options: DrawPieceOptions): string {
+  const seen = facing(model, options.view);
+  const level = levelOf(model, options.level);
+  const body = new PiecePainter(options.id, level).parts(seen).map(({ svg }) => svg);
+  return `${opening(seen.frame, level, options)}${body.join('')}</svg>`;
+}
+
+/**
+ * The same piece at several moments, each as an SVG of its own, all to stand in one page: rows that look alike in two
+ * that follow each other are drawn once, and the later one refers to the earlier.
+ *
+ * @param titles a name for each, in the order of the models; without one a picture is hidden from those who hear the page
+ */
+export function drawMoments(
+  models: readonly PieceModel[],
+  options: Omit<DrawPieceOptions, 'title' | 'description' | 'labelledBy'>,
+  titles: readonly string[] = [],
+): string[] {
+  const level = models.some(({ coarse }) => coarse) ? 'cell' : (options.level ?? 'cord');
+  const painter = new PiecePainter(options.id, level);
+  const shown = models.map((model) => facing(model, options.view));
+  // Shapes are told once, in the first picture, so all of them have to be known before it is put together.
+  const painted = shown.map((model) => painter.parts(model));
+  const defs = painter.defs();
+  const isRow = ({ key }: PiecePart): boolean => key.startsWith('row-');
+  let shared = 0;
+  return painted.map((parts, order) => {
+    const before = painted[order - 1]?.filter(isRow) ?? [];
+    const after = painted[order + 1]?.filter(isRow) ?? [];
+    const rows = parts.filter(isRow);
+    const alike = (other: readonly PiecePart[]): number => {
+      const differs = rows.findIndex((part, i) => part.svg !== other[i]?.svg);
+      return differs < 0 ? rows.length : differs;
+    };
+    const taken = alike(before) >= shared ? shared : 0;
+    const next = alike(after);
+    const given = next >= taken ? next : 0;
+    const name = (picture: number): string => `${options.id}-rows${picture}`;
+    const body: string[] = [];
+    for (const [i, part] of rows.entries()) {
+      if (i === 0 && given > 0) body.push(`<g id="${name(order)}">`);
+      if (i === 0 && taken > 0) body.push(`<use href="#${name(order - 1)}"/>`);
+      if (i >= taken) body.push(part.svg);
+      if (i === given - 1) body.push('</g>');
+    }
+    shared = given;
+    const first = parts.findIndex(isRow);
+    const others = (from: number, to: number): string =>
+      parts
+        .slice(from, to)
+        .filter((part) => !isRow(part) && !part.key.startsWith('shape') && (order === 0 || part.key !== 'style'))
+        .map(({ svg }) => svg)
+        .join('');
+    const title = titles[order];
+    const head = opening((shown[order] as PieceModel).frame, level, {
+      id: `${options.id}-${order + 1}`,
+      ...(title ? { title } : {}),
+    });
+    return first < 0
+      ? `${head}${order === 0 ? defs : ''}${others(0, parts.length)}</svg>`
+      : `${head}${order === 0 ? defs : ''}${others(0, first)}${body.join('')}${others(first, parts.length)}</svg>`;
+  });
 }
 
 /** Uses of one shape side by side are doubled up to this many: fewer names to write. */
 const DOUBLED = [16, 8, 4, 2];
 
-/** One picture while it is put together. */
-class Drawing {
-  private readonly model: PieceModel;
+/** A part of a picture that can be drawn afresh by itself. Parts stand in the order in which they are painted. */
+export interface PiecePart {
+  /** The same for the same part of the same piece at another moment. */
+  readonly key: string;
+  readonly svg: string;
+}
+
+/**
+ * Paints one piece at any of its moments, from one side and at one level. Names of shapes stay the same from one moment
+ * to the next, so that whoever keeps the parts of before needs to put in only those that differ.
+ */
+export class PiecePainter {
+  private model!: PieceModel;
   private readonly id: string;
   private readonly level: Level;
   private readonly fineness: Fineness;
   /** Short names of shapes, in the order in which they are first used. */
   private readonly names = new Map<string, string>();
-  private readonly groups = new Set<string>();
+  /** Shapes as they are drawn, by their names. */
+  private readonly drawn = new Map<string, string>();
+  private readonly groups = new Map<string, string>();
 
-  constructor(model: PieceModel, id: string, level: Level) {
-    this.model = model;
+  constructor(id: string, level: Level) {
     this.id = id;
     this.level = level;
     this.fineness = level === 'cord' ? 'cord' : 'stitch';
   }
 
-  drawn(): string {
-    const { model } = this;
+  /** The parts of the piece as the model has it, seen from the model's side. */
+  parts(model: PieceModel): PiecePart[] {
+    this.model = model;
+    const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
+    const behind = this.level === 'cell' ? [] : this.behind();
     const layers =
-      this.level === 'cell'
-        ? [this.hung(), cellLevel(model), this.finishing()]
-        : model.view === 'front'
-          ? [this.behind(), this.hung(), this.knots(), this.finishing()]
-          : [this.hung(), this.knots(), this.behind(), this.finishing()];
-    const body = [this.ring(), ...layers].join('');
-    return `<style>${PEN_STYLE}</style>${this.defs()}${body}`;
+      model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
+    const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
+    for (const [shape, name] of this.names)
+      if (!this.drawn.has(name)) {
+        const own = model.shapes[shape];
+        this.drawn.set(name, own ? `<g id="${this.id}-${name}">${this.shape(shape, own)}</g>` : '');
+      }
+    return [
+      { key: 'style', svg: `<style>${PEN_STYLE}</style>` },
+      ...[...this.drawn, ...this.groups].map(([name, svg]) => ({ key: `shape-${name}`, svg: `<defs>${svg}</defs>` })),
+      ...body,
+    ].filter(({ svg }) => svg !== '');
+  }
+
+  /** All shapes met so far, and rows of two, four, eight and sixteen of them. */
+  defs(): string {
+    return `<defs>${[...this.drawn.values(), ...this.groups.values()].join('')}</defs>`;
   }
 
   private ring(): string {
@@ -143,13 +244,12 @@ class Drawing {
   }
 
   /** Floats and tails at the back, one path for each string. */
-  private behind(): string {
+  private behind(): PiecePart[] {
     const byString = new Map<PieceString, Path[]>();
     for (const { string, path } of this.lines(['float', 'tail']))
       byString.set(string, [...(byString.get(string) ?? []), path]);
     const back = this.model.view === 'back';
-    return [...byString]
-      .map(([string, paths]) => {
+    return [...byString].map(([string, paths]) => {
         // From the front they only show through gaps, if at all: from end to end is enough.
         const d = paths
           .map((path) =>
@@ -161,15 +261,14 @@ class Drawing {
           )
           .join('');
         const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-        return back ? `<path d="${d}" class="pc-e"/>${body}` : body;
-      })
-      .join('');
+        return { key: `behind-${string.id}`, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
+      });
   }
 
   /** Base strings from ring to finish, the deepest first. */
-  private hung(): string {
+  private hung(): PiecePart[] {
     const lines = this.lines(['hang']).sort((a, b) => (a.path[0]?.[2] ?? 0) - (b.path[0]?.[2] ?? 0));
-    return lines.map(({ path }) => sideBySide([path], PAINTS.base)).join('');
+    return lines.map(({ string, path }) => ({ key: `hang-${string.id}`, svg: sideBySide([path], PAINTS.base) }));
   }
 
   private nameOf(shape: string): string {
@@ -185,7 +284,7 @@ class Drawing {
   }
 
   /** All knots of the rows, row by row, in tying order from the front; links before the knots of the row they lead to. */
-  private knots(): string {
+  private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
     const byRow = new Map<number, Place[]>();
@@ -199,10 +298,10 @@ class Drawing {
       links.set(row, (links.get(row) ?? '') + stretch(path, this.paintOf(string), 'stitch'));
     }
     const ends = this.lines(['end'], 'leading').filter(
-      ({ path }) => !model.finished && path.some(([, , z]) => z > 0.5),
+      ({ path }) => model.ending === 'hanging' && path.some(([, , z]) => z > 0.5),
     );
-    return [...byRow]
-      .map(([row, all]) => {
+    return [
+      ...[...byRow].map(([row, all]) => {
         const places = back ? [...all].reverse() : all;
         const uses: string[][] = [];
         for (let i = 0; i < places.length; ) {
@@ -224,10 +323,14 @@ class Drawing {
           i += run;
         }
         const own = links.get(row) ?? '';
-        return `${back ? '' : own}<g transform="translate(0 ${unit((row - 1) * ROW)})">${uses.map(([paint, ...all]) => `<g color="${paint}">${all.join('')}</g>`).join('')}</g>${back ? own : ''}`;
-      })
-      .concat(ends.map(({ string, path }) => stretch(path, this.paintOf(string), this.fineness)))
-      .join('');
+        const knots = `<g transform="translate(0 ${unit((row - 1) * ROW)})">${uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('')}</g>`;
+        return { key: `row-${row}`, svg: back ? knots + own : own + knots };
+      }),
+      ...ends.map(({ string, path }) => ({
+        key: `end-${string.id}`,
+        svg: stretch(path, this.paintOf(string), this.fineness),
+      })),
+    ];
   }
 
   private follows(one: Place, other: Place): boolean {
@@ -240,17 +343,18 @@ class Drawing {
   private grouped(shape: string, many: number, step: number): string {
     const name = this.nameOf(shape);
     if (many === 1) return name;
-    this.grouped(shape, many / 2, step);
     const full = `${name}${step < 0 ? 'l' : 'r'}${many}`;
-    this.groups.add(
-      `${full} ${many > 2 ? `${name}${step < 0 ? 'l' : 'r'}${many / 2}` : name} ${step * (many / 2) * unit(COLUMN)}`,
-    );
+    if (!this.groups.has(full)) {
+      const half = this.grouped(shape, many / 2, step);
+      const two = this.use(half, 0, 0) + this.use(half, step * (many / 2) * unit(COLUMN), 0);
+      this.groups.set(full, `<g id="${this.id}-${full}">${two}</g>`);
+    }
     return full;
   }
 
-  private finishing(): string {
+  private finishing(): PiecePart[] {
     const { model } = this;
-    if (!model.finished) return '';
+    if (model.ending === 'hanging') return [];
     const ends = this.lines(['end']).map(({ string, path }) => stretch(path, this.paintOf(string), 'stitch'));
     const tassel = this.lines(['tassel']).map(({ path }) =>
       stretch(path, PAINTS.base, this.level === 'cord' ? 'lit' : 'stitch'),
@@ -267,20 +371,8 @@ class Drawing {
           : '';
         return place.turn ? this.use(shape, 0, 0, turn) : this.use(shape, x, y);
       });
-    return [...ends, ...tassel, ...core.map(({ path }) => sideBySide([thinned(path)], PAINTS.base)), ...knots].join('');
-  }
-
-  /** Shapes once, and rows of two, four, eight and sixteen of them. */
-  private defs(): string {
-    const shapes = [...this.names].map(([shape, name]) => {
-      const own = this.model.shapes[shape];
-      return own ? `<g id="${this.id}-${name}">${this.shape(shape, own)}</g>` : '';
-    });
-    const groups = [...this.groups].map((line) => {
-      const [full = '', half = '', x = '0'] = line.split(' ');
-      return `<g id="${this.id}-${full}">${this.use(half, 0, 0)}${this.use(half, Number(x), 0)}</g>`;
-    });
-    return `<defs>${shapes.join('')}${groups.join('')}</defs>`;
+    const body = [...ends, ...tassel, ...core.map(({ path }) => sideBySide([thinned(path)], PAINTS.base)), ...knots];
+    return [{ key: 'finishing', svg: body.join('') }];
   }
 
   private shape(name: string, { leads, bases }: PieceShape): string {

@@ -4,7 +4,7 @@ import { spreadOf, widen } from '../strand/bundle.ts';
 import { mirrored, type Path, type Point } from '../strand/point.ts';
 import { columnMiddle, edgesOf } from './courses.ts';
 import * as kept from './kept.ts';
-import type { Part, PieceShape, Place } from './model-types.ts';
+import type { Ending, Part, PieceShape, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, pack, ROW, standingPacked } from './packed.ts';
 
 /** How far the core goes down from one gathering knot to the next, from one square knot to the next, and below them. */
@@ -61,8 +61,20 @@ function squareShape(strands: number): PieceShape {
   };
 }
 
-/** Gathering, square knots and the trimmed tassel of a piece; null where the solver knows no finish for it. */
-export function finishingOf(fit: Fit, bundles: Bundles, startSide: SideName, from: number): Finishing | null {
+interface FinishingInput {
+  readonly fit: Fit;
+  readonly bundles: Bundles;
+  readonly startSide: SideName;
+  /** How many instances of shapes the piece has before those of its finishing. */
+  readonly from: number;
+  readonly ending: Ending;
+}
+
+/**
+ * Gathering, square knots and the trimmed tassel of a piece; with the ending `gathered` all strings hang on below their
+ * bundles. Null where the solver knows no finish for it.
+ */
+export function finishingOf({ fit, bundles, startSide, from, ending }: FinishingInput): Finishing | null {
   const finish = finishSteps({ fit, bundles, startSide });
   if (!finish.ok) return null;
   const { width } = fit;
@@ -125,13 +137,43 @@ export function finishingOf(fit: Fit, bundles: Bundles, startSide: SideName, fro
   });
   const [leftCore = [], rightCore = []] = cores;
   const neck = below + (finish.perSide > 0 ? 2.6 + finish.perSide * DROP : 2.4);
+  const squares = tied ? SQUARES : 0;
+  const loose = neck + squares * SQUARE + 0.7;
+  const bottom = loose + TASSEL;
   const firstMiddle = left + finish.perSide + 1;
   const lastMiddle = width - right - finish.perSide;
   const between = Array.from({ length: Math.max(0, lastMiddle - firstMiddle + 1) }, (_, i) => firstMiddle + i);
   const tying = tied ? [firstMiddle, lastMiddle] : [];
+  if (ending === 'gathered') {
+    const ends = cores.map((core, side) => {
+      const stands = standingPacked(core.length);
+      const low = line(core[side === 0 ? core.length - 1 : 0] ?? 0).at(-1);
+      const at: Point = low && finish.perSide > 0 ? low : [side === 0 ? edges.left : edges.right, below, 0];
+      for (const [j, column] of core.entries()) {
+        const [x, z] = stands[j] ?? [0, 0];
+        if (line(column).length === 0) line(column).push([at[0] + x, below + 0.4, z]);
+        line(column).push([at[0] + x, at[1] + 3, z], [at[0] + x, bottom + 1, z]);
+        flush(column);
+      }
+      return at;
+    });
+    for (const column of between) {
+      line(column).push([columnMiddle(column), below + 0.4, 0], [columnMiddle(column), bottom + 1, 0]);
+      flush(column);
+    }
+    return {
+      shapes,
+      places,
+      after,
+      laid: (exit, order) => {
+        const [x, y] = ends[exit[0] < middle ? 0 : 1] ?? exit;
+        return [exit, [exit[0] * 0.5 + x * 0.5, (below + y) / 2, -1.2], [x, y + 3, -1], [x, bottom - 1 - order, -1]];
+      },
+      bottom,
+    };
+  }
   const core = [...leftCore, ...between.filter((column) => !tying.includes(column)), ...rightCore];
   const stands = standingPacked(Math.max(1, core.length));
-  const squares = tied ? SQUARES : 0;
   const shape = `square-knot ${Math.min(MOST_STRANDS, core.length)}`;
   if (tied) shapes[shape] = squareShape(Math.min(MOST_STRANDS, core.length));
   const knots = Array.from(
@@ -140,8 +182,6 @@ export function finishingOf(fit: Fit, bundles: Bundles, startSide: SideName, fro
   );
   const firstSquare = from + places.length;
   places.push(...knots);
-  const loose = neck + squares * SQUARE + 0.7;
-  const bottom = loose + TASSEL;
   const fan = 1.6 + (width * 0.34) / Math.max(1, standingPacked(Math.min(MOST_STRANDS, core.length)).at(-1)?.[0] ?? 1);
   const tassel = (x: number, z: number, order: number): Point[] => [
     [middle + x * 1.5, loose + 1.5, z],

@@ -1,4 +1,17 @@
 export { describePiece, type PieceKey } from './describe.ts';
-export { type DrawPieceOptions, drawPiece, LEVEL_SIZES, type Level, levelFor } from './draw.ts';
+export {
+  type DrawPieceOptions,
+  drawMoments,
+  drawPiece,
+  frameBox,
+  LEVEL_SIZES,
+  type Level,
+  levelFor,
+  PiecePainter,
+  type PiecePart,
+  pieceStyle,
+} from './draw.ts';
 export { MOST_KNOTS, partPath, pieceModel, stringPath, turnRound } from './model.ts';
-export type { Course, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+export type { Course, Ending, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standing, standingAt } from './moments.ts';
+export { type PiecePlateOptions, piecePlate } from './plate.ts';

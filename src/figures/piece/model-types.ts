@@ -2,6 +2,9 @@ import type { Chart } from '../../solver/chart.ts';
 import type { Bundles, Fit, RowPlan } from '../../solver/piece.ts';
 import type { Path } from '../strand/point.ts';
 
+/** What becomes of the strings below: they hang, or are gathered into two bundles, or tied off and trimmed too. */
+export type Ending = 'hanging' | 'gathered' | 'finished';
+
 /** What `pieceModel` needs of a plan. */
 export interface PieceInput {
   readonly fit: Fit;
@@ -12,8 +15,8 @@ export interface PieceInput {
   readonly upToRow?: number | undefined;
   /** Knots of that row that are tied, 0 to all of them. All when left out. */
   readonly upToKnot?: number | undefined;
-  /** Whether a piece with its last row tied is gathered, tied off and trimmed. Default true. */
-  readonly finished?: boolean | undefined;
+  /** How far a piece with its last row tied is finished. Default `finished`. */
+  readonly ending?: Ending | undefined;
 }
 
 /** A drawn-up knot in its own place: x from the middle of what it is tied round, y from the top of its row, in d. */
@@ -65,7 +68,7 @@ export interface PieceModel {
   readonly height: number;
   readonly upToRow: number;
   readonly upToKnot: number;
-  readonly finished: boolean;
+  readonly ending: Ending;
   readonly knots: number;
   readonly view: 'front' | 'back';
   readonly chart: Chart | null;

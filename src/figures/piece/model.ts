@@ -56,9 +56,12 @@ export function pieceModel(input: PieceInput): PieceModel {
       y: BAR_AT,
       colour: null,
     });
-  const finishing = coarse ? null : finishingOf(fit, bundles, startsLeft ? 'left' : 'right', places.length);
-  const finished = whole && input.finished !== false && finishing !== null;
-  if (finished) places.push(...finishing.places);
+  const wanted = input.ending ?? 'finished';
+  const startSide = startsLeft ? 'left' : 'right';
+  const finishing = coarse ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
+  const ending = whole && finishing ? wanted : 'hanging';
+  const after = ending === 'hanging' ? null : finishing;
+  if (after) places.push(...after.places);
   const bottom = finishing?.bottom ?? height * ROW + HANGING;
   const shapes: Record<string, PieceShape> = {};
   for (const { shape, kind } of tied) {
@@ -86,11 +89,11 @@ export function pieceModel(input: PieceInput): PieceModel {
     const path: Point[] = [from, ...course];
     const last = path.at(-1) ?? from;
     const parts: Part[] = [...start];
-    const after = finished ? finishing.after.get(column) : undefined;
-    const [next] = after ?? [];
+    const rest = after?.after.get(column);
+    const [next] = rest ?? [];
     if (next) path.push(partPath({ shapes, places }, next)[0] ?? last);
     else path.push([last[0], Math.max(last[1] + 1, bottom + 1), last[2]]);
-    parts.push({ is: 'line', what: 'hang', path }, ...(after ?? []));
+    parts.push({ is: 'line', what: 'hang', path }, ...(rest ?? []));
     return { id: `base-${column}`, role: 'base', colour: null, parts };
   });
 
@@ -121,9 +124,9 @@ export function pieceModel(input: PieceInput): PieceModel {
   for (const [order, led] of leads.entries()) {
     const works = led.last === working;
     const stillLeads = leads.findLast(({ paint }) => paint === led.paint) === led;
-    if (finished && led.last.row === lastRow)
-      led.parts.push({ is: 'line', what: 'end', path: finishing.laid(exitOf(led.last), order % 4) });
-    else if (stillLeads && !finished && (works || later.has(led.paint)))
+    if (after && led.last.row === lastRow)
+      led.parts.push({ is: 'line', what: 'end', path: after.laid(exitOf(led.last), order % 4) });
+    else if (stillLeads && !after && (works || later.has(led.paint)))
       led.parts.push({ is: 'line', what: 'end', path: workingEnd(led, works, WORKING) });
     else if (stillLeads) led.parts.push({ is: 'line', what: 'tail', path: endTail(led) });
   }
@@ -137,7 +140,7 @@ export function pieceModel(input: PieceInput): PieceModel {
     height,
     upToRow,
     upToKnot,
-    finished,
+    ending,
     knots,
     view: 'front',
     chart: chart ?? null,

@@ -1,6 +1,17 @@
 import { count, figure, list } from '../numbers.ts';
 import type { Words } from './shared.ts';
 
+/** Moments of the work, as they stand under a picture. */
+const MOMENT_NAMES: Readonly<Record<string, (row: string) => string>> = {
+  mounted: () => 'Mounted',
+  'first-row': () => 'After row 1',
+  'full-width': (row) => `At its full width, after row ${row}`,
+  'before-closing': (row) => `Before the closing, after row ${row}`,
+  'last-row': (row) => `After the last row, row ${row}`,
+  gathered: () => 'Gathered',
+  finished: () => 'Finished',
+};
+
 /** The whole piece as it hangs. */
 export const pieceFigureWords = {
   piece: ({ title, width, height }) =>
@@ -11,6 +22,7 @@ export const pieceFigureWords = {
     row === 0
       ? 'The strings are mounted; no row is tied yet.'
       : `It is tied to row ${figure(row)} of ${figure(rows)}${knot === of ? '' : `, with ${figure(knot)} of ${count(of, 'knot')} in that row`}.`,
+  'piece-moment': ({ moment, row }) => MOMENT_NAMES[String(moment)]?.(figure(row)) ?? '',
   'piece-mounted': ({ folds, lone, left, right }) =>
     `On the bar: ${count(folds, 'lark’s head')}${lone === 1 ? ' and a lone string' : ''}.${
       left === 0 && right === 0
@@ -26,5 +38,6 @@ export const pieceFigureWords = {
   'piece-colours': ({ colours }) => `Its colours: ${list(String(colours).split(', '))}.`,
   'piece-floats': ({ floats, tails }) => `At the back lie ${count(floats, 'float')} and ${count(tails, 'tail')}.`,
   'piece-finished': () => 'The strings are gathered, tied off and trimmed.',
-  'piece-hangs': () => 'The strings hang below, not yet tied off.',
+  'piece-gathered': () => 'The single strings are gathered into two bundles, and two strings are left to tie with.',
+  'piece-hanging': () => 'The strings hang below, not yet tied off.',
 } satisfies Words;

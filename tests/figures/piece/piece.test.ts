@@ -134,10 +134,10 @@ describe('a whole piece as cord', { timeout: slow }, () => {
     expect(modelOf(evening, { upToRow: 0 }).knots).toBe(0);
     const begun = modelOf(evening, { upToRow: 2, upToKnot: 3 });
     expect(begun.knots).toBe((evening.rows[0]?.knots ?? 0) + 3);
-    expect(begun.finished).toBe(false);
+    expect(begun.ending).toBe('hanging');
     expect(begun.places.filter(({ knot }) => knot).length).toBe(begun.knots);
     expect(modelOf(evening, { upToRow: 99, upToKnot: 99 }).knots).toBe(164);
-    expect(modelOf(evening, { finished: false }).finished).toBe(false);
+    expect(modelOf(evening, { ending: 'hanging' }).ending).toBe('hanging');
   });
 
   it('gathers the singles as the finish says and ties two square knots', () => {
