@@ -1,4 +1,6 @@
-import { type Chart, parseChart } from '../solver/index.ts';
+import rings from '../../content/charts/rings.json';
+import { type Chart, type Plan, parseChart, planChart } from '../solver/index.ts';
+import { problemWords } from '../words/problems.ts';
 import { chartMistakeMessage } from './chart-message.ts';
 
 /** A chart of the index: its id is its file's name. */
@@ -6,6 +8,8 @@ export interface ChartEntry {
   readonly id: string;
   readonly title: string;
   readonly chart: Chart;
+  /** Knotted columns that the bar of the ring takes for which it was drawn. */
+  readonly capacity: number;
   /** The file as it stands, for those who want to paste or change it. */
   readonly text: string;
 }
@@ -22,7 +26,9 @@ export const charts: readonly ChartEntry[] = Object.entries(files)
     const id = path.slice(path.lastIndexOf('/') + 1, -'.chart'.length);
     const parsed = parseChart(text);
     if (!parsed.ok) throw new Error(chartMistakeMessage(`content/charts/${id}.chart`, parsed.problem));
-    return { id, title: parsed.chart.title ?? id, chart: parsed.chart, text };
+    const capacity = (rings as Readonly<Record<string, number>>)[id];
+    if (capacity === undefined) throw new Error(`content/charts/rings.json does not say for which bar '${id}' was drawn.`);
+    return { id, title: parsed.chart.title ?? id, chart: parsed.chart, capacity, text };
   })
   .sort((a, b) => a.chart.width - b.chart.width || a.id.localeCompare(b.id, 'en'));
 
@@ -34,4 +40,11 @@ export function chartEntry(id: string): ChartEntry {
       `There is no chart '${id}' in content/charts/. There are: ${charts.map((entry) => entry.id).join(', ')}.`,
     );
   return found;
+}
+
+/** The whole piece of a chart, on the ring it was drawn for. A ring that can't carry it stops the build. */
+export function chartPlan({ id, chart, capacity }: ChartEntry): Plan {
+  const plan = planChart({ chart, capacity });
+  if (!plan.ok) throw new Error(`content/charts/rings.json: '${id}' on ${capacity} can't be made: ${problemWords(plan.problem)}`);
+  return plan;
 }

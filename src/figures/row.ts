@@ -1,9 +1,9 @@
 import type { RowPlan } from '../solver/piece.ts';
 import type { Plan } from '../solver/plan.ts';
-import { walkLead } from '../solver/walk.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
 import { colourOf, isTurning, knotStrokes, runsOf } from './knots.ts';
+import { leadAt } from './lead-at.ts';
 import { CUT, type Cut, slots } from './slots.ts';
 
 export interface RowOptions {
@@ -46,18 +46,11 @@ function rowAt({ fit, rows, chart }: RowFigurePlan, { row = 1, knot, coloured = 
   const plan = rows[index] as RowPlan;
   const before = rows[index - 1];
   const tied = Math.min(Math.max(0, Math.round(knot ?? plan.knots)), plan.knots);
-  const walk = walkLead(rows.slice(0, index + 1));
-  const path = walk.ok ? walk.path : [];
-  const start = path.find((place) => place.row === plan.row)?.at ?? 0;
-  const from = path.findLast((place) => place.row < plan.row)?.ends ?? start;
-  // Ordinary knots carry the place of work on by one string each; turning knots leave it where it was.
-  const ways = plan.direction === 'rightward' ? 1 : -1;
+  const { from, start, at } = leadAt(rows, plan.row, tied);
   let left = tied;
-  let at = start;
   const runs = runsOf(plan, coloured && chart !== null).map((run) => {
     const done = Math.min(left, run.count);
     left -= done;
-    if (!isTurning(run.knot)) at += ways * done;
     return { run, tied: done };
   });
   const sizes = [

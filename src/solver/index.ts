@@ -1,6 +1,7 @@
 export * from './chart.ts';
 export * from './chart-check.ts';
 export * from './chart-ground.ts';
+export * from './chart-plan.ts';
 export * from './chart-text.ts';
 export * from './conditions.ts';
 export * from './cut-figures.ts';

@@ -1,4 +1,4 @@
-export { describePiece, type PieceKey } from './describe.ts';
+export { describePiece, type PieceKey, tellStanding } from './describe.ts';
 export {
   type DrawPieceOptions,
   drawMoments,
@@ -11,7 +11,21 @@ export {
   type PiecePart,
   pieceStyle,
 } from './draw.ts';
+export {
+  type Box,
+  boxOf,
+  columnPixels,
+  following,
+  type Look,
+  lookBox,
+  moved,
+  NEARER,
+  NEAREST,
+  nearer,
+  wholeLook,
+} from './look.ts';
 export { MOST_KNOTS, partPath, pieceModel, stringPath, turnRound } from './model.ts';
 export type { Course, Ending, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
 export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standing, standingAt } from './moments.ts';
 export { type PiecePlateOptions, piecePlate } from './plate.ts';
+export { type At, atStanding, atStep, knotBack, knotOn, rowBack, rowOn, sameIn, stepOf, stepsIn } from './walk.ts';

@@ -41,3 +41,20 @@ export const pieceFigureWords = {
   'piece-gathered': () => 'The single strings are gathered into two bundles, and two strings are left to tie with.',
   'piece-hanging': () => 'The strings hang below, not yet tied off.',
 } satisfies Words;
+
+/** How far a piece is worked, in a few words: `Mounted`, `Row 5`, `Row 5, knot 3 of 18`, `Gathered`, `Finished`. */
+export function standingName({
+  row,
+  knot,
+  of,
+  ending,
+}: {
+  readonly row: number;
+  readonly knot: number;
+  readonly of: number;
+  readonly ending: 'hanging' | 'gathered' | 'finished';
+}): string {
+  const moment = ending === 'hanging' ? row === 0 && 'mounted' : ending;
+  if (moment) return MOMENT_NAMES[moment]?.('') ?? '';
+  return `Row ${figure(row)}${knot === of ? '' : `, knot ${figure(knot)} of ${figure(of)}`}`;
+}

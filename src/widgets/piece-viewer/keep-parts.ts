@@ -1,0 +1,42 @@
+import type { PiecePart } from '../../figures/piece/index.ts';
+
+/** What stands in a picture now, by the keys of its parts. */
+export type KeptParts = Map<string, { readonly element: Element; svg: string }>;
+
+const GROUP = 'http://www.w3.org/2000/svg';
+
+/**
+ * Puts the parts of a picture into an element; of a picture that stands there already only those that differ.
+ *
+ * @returns how many parts were put in, changed or taken out
+ */
+export function keepParts(into: Element, parts: readonly PiecePart[], kept: KeptParts): number {
+  if (kept.size === 0) {
+    into.innerHTML = parts.map(({ svg }) => `<g>${svg}</g>`).join('');
+    for (const [i, { key, svg }] of parts.entries()) {
+      const element = into.children[i];
+      if (element) kept.set(key, { element, svg });
+    }
+    return parts.length;
+  }
+  let changed = 0;
+  const gone = new Set(kept.keys());
+  let next = into.firstElementChild;
+  for (const { key, svg } of parts) {
+    const own = kept.get(key) ?? { element: document.createElementNS(GROUP, 'g'), svg: '' };
+    gone.delete(key);
+    kept.set(key, own);
+    if (own.svg !== svg) {
+      own.element.innerHTML = svg;
+      own.svg = svg;
+      changed += 1;
+    }
+    if (own.element === next) next = next.nextElementSibling;
+    else into.insertBefore(own.element, next);
+  }
+  for (const key of gone) {
+    kept.get(key)?.element.remove();
+    kept.delete(key);
+  }
+  return changed + gone.size;
+}
