@@ -22,6 +22,7 @@ export {
   NEARER,
   NEAREST,
   nearer,
+  turnedLook,
   wholeLook,
 } from './look.ts';
 export { MOST_KNOTS, partPath, pieceModel, stringPath, turnRound } from './model.ts';

@@ -10,6 +10,12 @@ export interface Look {
   readonly times: number;
 }
 
+/** The same spot of a piece that has been turned round. */
+export const turnedLook = (look: Look, { width }: Pick<PieceModel, 'width'>): Look => ({
+  ...look,
+  x: width * COLUMN - look.x,
+});
+
 /** What is seen, in d. */
 export interface Box {
   readonly left: number;

@@ -24,20 +24,22 @@ export function BeforeAfter(props: Props): JSX.Element {
   return (
     <>
       <div class="viewer-moments" innerHTML={drawn().svg} />
-      <div class="steps" data-needs-script>
-        <button type="button" onClick={() => setStep(Math.max(0, step() - 1))} aria-disabled={step() === 0}>
-          Step before
-        </button>
-        <button
-          type="button"
-          onClick={() => setStep(Math.min(steps().length - 1, step() + 1))}
-          aria-disabled={step() === steps().length - 1}
-        >
-          Next step
-        </button>
-      </div>
-      <div aria-live="polite">
-        <For each={drawn().steps}>{(sentence) => <p>{sentence}</p>}</For>
+      <div class="viewer-work">
+        <div class="viewer-steps" data-needs-script>
+          <button type="button" onClick={() => setStep(Math.max(0, step() - 1))} aria-disabled={step() === 0}>
+            Step before
+          </button>
+          <button
+            type="button"
+            onClick={() => setStep(Math.min(steps().length - 1, step() + 1))}
+            aria-disabled={step() === steps().length - 1}
+          >
+            Next step
+          </button>
+        </div>
+        <div aria-live="polite">
+          <For each={drawn().steps}>{(sentence) => <p>{sentence}</p>}</For>
+        </div>
       </div>
     </>
   );

@@ -37,7 +37,7 @@ interface Props {
 
 const SHOWN = ['piece', 'steps'] as const;
 const SIDES = ['front', 'back'] as const;
-const SHOWN_NAMES = { piece: 'the piece, knot by knot', steps: 'before and after each step' } as const;
+const SHOWN_NAMES = { piece: 'each knot', steps: 'before and after' } as const;
 
 /** A whole piece: at any row and knot, from the front and from the back, near and far, before and after each step. */
 export function PieceViewer(props: Props): JSX.Element {
@@ -72,9 +72,12 @@ export function PieceViewer(props: Props): JSX.Element {
     standingName({ row: at().upToRow, knot: at().upToKnot, of: knotsInRow(), ending: model().ending });
   /** How far the piece is worked, and where the leading string is as long as it works. */
   const now = createMemo(() => {
-    const standing = tellStanding(model()).map(({ key, values }) => pieceFigureWords[key](values));
     const { upToRow, upToKnot } = at();
-    if (upToRow === 0 || model().ending !== 'hanging') return standing.join(' ');
+    const works = upToRow > 0 && model().ending === 'hanging';
+    const standing = tellStanding(model())
+      .filter(({ key }) => !works || key !== 'piece-hanging')
+      .map(({ key, values }) => pieceFigureWords[key](values));
+    if (!works) return standing.join(' ');
     const lead = leadAt(props.plan.rows, upToRow, upToKnot);
     return [...standing, rowFigureWords['row-leading']({ ...lead, width: props.plan.fit.width })].join(' ');
   });
@@ -105,86 +108,90 @@ export function PieceViewer(props: Props): JSX.Element {
 
   return (
     <div class="piece-viewer" ref={root}>
-      <div class="viewer-ways" data-needs-script>
-        <Choice
-          legend="Look at"
-          choices={SHOWN}
-          value={shown()}
-          words={(each) => SHOWN_NAMES[each]}
-          onValue={setShown}
-        />
-        <Choice legend="From the" choices={SIDES} value={side()} words={(each) => each} onValue={setSide} />
-      </div>
-      <Show
-        when={shown() === 'piece'}
-        fallback={<BeforeAfter id={`${props.id}-steps`} plan={props.plan} side={side()} />}
-      >
-        <Stage
-          id={`${props.id}-piece`}
-          model={model()}
-          piece={props.plan}
-          title={told()[0] ?? ''}
-          describedBy={`${id}-now`}
-          onKey={(key) => {
-            keys[key]?.();
-            return key in keys;
-          }}
-        />
-        <div class="walk" data-needs-script>
-          <label for={`${id}-row`}>Row</label>
-          <input
-            ref={rows}
-            id={`${id}-row`}
-            type="range"
-            min="0"
-            max={stepsIn(props.plan)}
-            value={stepOf(props.plan, at())}
-            aria-valuetext={name()}
-            onInput={(event) => go(atStep(props.plan, Number(event.currentTarget.value)))}
+      <div class="viewer-sheet">
+        <div class="viewer-ways" data-needs-script>
+          <Choice
+            legend="Look at"
+            choices={SHOWN}
+            value={shown()}
+            words={(each) => SHOWN_NAMES[each]}
+            onValue={setShown}
           />
-          <label for={`${id}-knot`}>Knots tied in the row</label>
-          <input
-            ref={knots}
-            id={`${id}-knot`}
-            type="range"
-            min="0"
-            max={knotsInRow()}
-            value={at().upToKnot}
-            disabled={first()}
-            onInput={(event) => toKnot(Number(event.currentTarget.value))}
-          />
-          <div class="steps">
-            <button type="button" onClick={keys['ArrowUp']} aria-disabled={first()}>
-              Row before
-            </button>
-            <button type="button" onClick={keys['ArrowLeft']} aria-disabled={first()}>
-              Knot back
-            </button>
-            <button type="button" onClick={keys['ArrowRight']} aria-disabled={last()}>
-              Next knot
-            </button>
-            <button type="button" onClick={keys['ArrowDown']} aria-disabled={last()}>
-              Next row
-            </button>
-          </div>
+          <Choice legend="From the" choices={SIDES} value={side()} words={(each) => each} onValue={setSide} />
         </div>
-        <p class="row-head">{name()}</p>
-        <p id={`${id}-now`} aria-live="polite">
-          {now()}
-        </p>
-        <details>
-          <summary>In words</summary>
-          <For each={told()}>{(sentence) => <p>{sentence}</p>}</For>
-        </details>
-        <details class="only-screen">
-          <summary>Keys</summary>
-          <p id={`${props.id}-piece-keys`}>
-            While the picture has the focus: left and right for a knot, up and down for a row, Home and End for the
-            mounted strings and the finished piece. Plus and minus bring it nearer and farther, nought shows it whole,
-            and Shift with an arrow key moves it. The key T turns it round.
-          </p>
-        </details>
-      </Show>
+        <Show
+          when={shown() === 'piece'}
+          fallback={<BeforeAfter id={`${props.id}-steps`} plan={props.plan} side={side()} />}
+        >
+          <Stage
+            id={`${props.id}-piece`}
+            model={model()}
+            piece={props.plan}
+            title={told()[0] ?? ''}
+            describedBy={`${id}-now`}
+            onKey={(key) => {
+              keys[key]?.();
+              return key in keys;
+            }}
+          />
+          <div class="viewer-work">
+            <p class="row-head">{name()}</p>
+            <div class="viewer-steps" data-needs-script>
+              <button type="button" onClick={keys['ArrowUp']} aria-disabled={first()}>
+                Row before
+              </button>
+              <button type="button" onClick={keys['ArrowLeft']} aria-disabled={first()}>
+                Knot back
+              </button>
+              <button type="button" onClick={keys['ArrowRight']} aria-disabled={last()}>
+                Next knot
+              </button>
+              <button type="button" onClick={keys['ArrowDown']} aria-disabled={last()}>
+                Next row
+              </button>
+            </div>
+            <p id={`${id}-now`} aria-live="polite">
+              {now()}
+            </p>
+            <div class="walk" data-needs-script>
+              <label for={`${id}-row`}>Row</label>
+              <input
+                ref={rows}
+                id={`${id}-row`}
+                type="range"
+                min="0"
+                max={stepsIn(props.plan)}
+                value={stepOf(props.plan, at())}
+                aria-valuetext={name()}
+                onInput={(event) => go(atStep(props.plan, Number(event.currentTarget.value)))}
+              />
+              <label for={`${id}-knot`}>Knots tied in the row</label>
+              <input
+                ref={knots}
+                id={`${id}-knot`}
+                type="range"
+                min="0"
+                max={knotsInRow()}
+                value={at().upToKnot}
+                disabled={first()}
+                onInput={(event) => toKnot(Number(event.currentTarget.value))}
+              />
+            </div>
+            <details>
+              <summary>In words</summary>
+              <For each={told()}>{(sentence) => <p>{sentence}</p>}</For>
+            </details>
+            <details class="only-screen">
+              <summary>Keys</summary>
+              <p id={`${props.id}-piece-keys`}>
+                While the picture has the focus: left and right for a knot, up and down for a row, Home and End for the
+                mounted strings and the finished piece. Plus and minus bring it nearer and farther, nought shows it
+                whole, and Shift with an arrow key moves it. The key T turns it round.
+              </p>
+            </details>
+          </div>
+        </Show>
+      </div>
     </div>
   );
 }

@@ -12,6 +12,7 @@ import {
   PiecePainter,
   type PieceModel,
   pieceStyle,
+  turnedLook,
   wholeLook,
 } from '../../figures/piece/index.ts';
 import { listenToHands } from './gestures.ts';
@@ -39,9 +40,7 @@ export function Stage(props: Props): JSX.Element {
   let stage: HTMLDivElement | undefined;
   let picture: SVGGElement | undefined;
   const [size, setSize] = createSignal(UNSEEN);
-  const frame = createMemo(() => props.model.frame, undefined, {
-    equals: (one, other) => one.left === other.left && one.right === other.right && one.bottom === other.bottom,
-  });
+  const frame = () => props.model.frame;
   const [look, setLook] = createSignal(wholeLook(props.model.frame));
   const aspect = () => size().width / size().height;
   const box = createMemo(() => boxOf(look(), frame(), aspect()));
@@ -54,7 +53,14 @@ export function Stage(props: Props): JSX.Element {
     setLook(nearer(look(), frame(), aspect(), factor, at));
   const move = (across: number, down: number) => setLook(moved(look(), frame(), aspect(), across, down));
 
-  createEffect(on(frame, whole, { defer: true }));
+  createEffect(on(() => props.piece, whole, { defer: true }));
+  createEffect(
+    on(
+      () => props.model.view,
+      () => setLook(turnedLook(look(), props.model)),
+      { defer: true },
+    ),
+  );
   createEffect(
     on(
       () => props.model,
@@ -134,7 +140,7 @@ export function Stage(props: Props): JSX.Element {
           <g ref={picture} />
         </svg>
       </div>
-      <div class="steps viewer-look" data-needs-script>
+      <div class="viewer-look" data-needs-script>
         <button type="button" onClick={() => closer(NEARER)}>
           Nearer
         </button>

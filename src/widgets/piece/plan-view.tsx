@@ -1,4 +1,4 @@
-import { createMemo, For, type JSX, Show } from 'solid-js';
+import { createMemo, createSignal, For, type JSX, onMount, Show } from 'solid-js';
 import { drawFigure } from '../../figures/index.ts';
 import type { Chart } from '../../solver/chart.ts';
 import { inspect } from '../../solver/inspect.ts';
@@ -15,6 +15,7 @@ import { rowLedger, rowSummary } from '../../words/row-words.ts';
 import type { UnitSystem } from '../../words/units.ts';
 import { warningWords } from '../../words/warning-words.ts';
 import { DrawnPlate } from '../drawn-plate.tsx';
+import type { PlanPiece } from '../piece-viewer/plan-piece.tsx';
 import { Working } from '../working-list.tsx';
 
 interface Props {
@@ -48,6 +49,12 @@ export function PlanView(props: Props): JSX.Element {
   const warnings = createMemo(() =>
     props.chart ? inspect({ chart: props.chart, fit: fit(), bundles: props.plan.outline, rows: props.plan.rows }) : [],
   );
+  const [walking, setWalking] = createSignal(false);
+  /** What draws the whole piece comes after the plan stands. */
+  const [piece, setPiece] = createSignal<typeof PlanPiece | null>(null);
+  onMount(() => {
+    void import('../piece-viewer/plan-piece.tsx').then(({ PlanPiece: Part }) => setPiece(() => Part));
+  });
   const palette = () => props.chart?.palette ?? null;
   /** What to do in a row; its heading says already which row it is. */
   const linesOf = (row: RowPlan, before: RowPlan | undefined) =>
@@ -96,6 +103,16 @@ export function PlanView(props: Props): JSX.Element {
           caption="Hatched cells lie outside the shape. Each row begins at the side where a cord end is drawn."
           wide
         />
+      </section>
+
+      <section class="plan-piece" classList={{ open: walking() }} aria-labelledby="plan-finished">
+        <h2 id="plan-finished">The finished piece</h2>
+        <Show when={piece()} fallback={<p class="note">It is being drawn.</p>}>
+          {(part) => {
+            const Piece = part();
+            return <Piece plan={props.plan} onOpen={setWalking} />;
+          }}
+        </Show>
       </section>
 
       <Show when={props.chart}>
