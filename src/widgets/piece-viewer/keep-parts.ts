@@ -19,12 +19,18 @@ export function keepParts(into: Element, parts: readonly PiecePart[], kept: Kept
     }
     return parts.length;
   }
+  // What is gone leaves first: moving what stays would make the browser draw all of it anew.
+  const wanted = new Set(parts.map(({ key }) => key));
   let changed = 0;
-  const gone = new Set(kept.keys());
+  for (const [key, { element }] of kept) {
+    if (wanted.has(key)) continue;
+    element.remove();
+    kept.delete(key);
+    changed += 1;
+  }
   let next = into.firstElementChild;
   for (const { key, svg } of parts) {
     const own = kept.get(key) ?? { element: document.createElementNS(GROUP, 'g'), svg: '' };
-    gone.delete(key);
     kept.set(key, own);
     if (own.svg !== svg) {
       own.element.innerHTML = svg;
@@ -34,9 +40,5 @@ export function keepParts(into: Element, parts: readonly PiecePart[], kept: Kept
     if (own.element === next) next = next.nextElementSibling;
     else into.insertBefore(own.element, next);
   }
-  for (const key of gone) {
-    kept.get(key)?.element.remove();
-    kept.delete(key);
-  }
-  return changed + gone.size;
+  return changed;
 }

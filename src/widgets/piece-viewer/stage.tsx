@@ -16,7 +16,7 @@ import {
   wholeLook,
 } from '../../figures/piece/index.ts';
 import { listenToHands } from './gestures.ts';
-import { type KeptParts, keepParts } from './keep-parts.ts';
+import { Sheets } from './sheets.ts';
 
 interface Props {
   id: string;
@@ -38,9 +38,11 @@ const UNSEEN = { width: 600, height: 600 };
 /** The picture of a piece: as fine as its size asks for, to be looked at from near and far. */
 export function Stage(props: Props): JSX.Element {
   let stage: HTMLDivElement | undefined;
-  let picture: SVGGElement | undefined;
+  let picture: HTMLDivElement | undefined;
+  let sheets: Sheets | undefined;
   const [size, setSize] = createSignal(UNSEEN);
   const frame = () => props.model.frame;
+  const view = createMemo(() => props.model.view);
   const [look, setLook] = createSignal(wholeLook(props.model.frame));
   const aspect = () => size().width / size().height;
   const box = createMemo(() => boxOf(look(), frame(), aspect()));
@@ -54,13 +56,7 @@ export function Stage(props: Props): JSX.Element {
   const move = (across: number, down: number) => setLook(moved(look(), frame(), aspect(), across, down));
 
   createEffect(on(() => props.piece, whole, { defer: true }));
-  createEffect(
-    on(
-      () => props.model.view,
-      () => setLook(turnedLook(look(), props.model)),
-      { defer: true },
-    ),
-  );
+  createEffect(on(view, () => setLook(turnedLook(look(), props.model)), { defer: true }));
   createEffect(
     on(
       () => props.model,
@@ -69,17 +65,15 @@ export function Stage(props: Props): JSX.Element {
     ),
   );
 
-  let kept: KeptParts = new Map();
-  const painter = createMemo(
-    on([level, () => props.piece, () => props.model.view], () => {
-      kept = new Map();
-      return new PiecePainter(props.id, level());
-    }),
-  );
+  const painter = createMemo(on([level, () => props.piece, view], () => new PiecePainter(props.id, level())));
+  createEffect(on(painter, () => sheets?.clear(), { defer: true }));
   createEffect(() => {
     const parts = painter().parts(props.model);
-    if (picture) keepParts(picture, parts, kept);
+    if (!picture) return;
+    sheets ??= new Sheets(picture);
+    sheets.show(parts);
   });
+  createEffect(() => sheets?.look(lookBox(box())));
 
   onMount(() => {
     if (!stage) return;
@@ -126,19 +120,15 @@ export function Stage(props: Props): JSX.Element {
         data-near={near() ? '' : undefined}
         onKeyDown={press}
       >
-        <svg
-          class="fig"
-          viewBox={lookBox(box())}
+        <div
+          ref={picture}
+          class="viewer-picture"
           role="img"
           aria-label={props.title}
           aria-describedby={props.describedBy}
-          fill="none"
-          stroke-linejoin="round"
           style={pieceStyle(level())}
           data-level={level()}
-        >
-          <g ref={picture} />
-        </svg>
+        />
       </div>
       <div class="viewer-look" data-needs-script>
         <button type="button" onClick={() => closer(NEARER)}>
