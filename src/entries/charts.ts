@@ -27,7 +27,8 @@ export const charts: readonly ChartEntry[] = Object.entries(files)
     const parsed = parseChart(text);
     if (!parsed.ok) throw new Error(chartMistakeMessage(`content/charts/${id}.chart`, parsed.problem));
     const capacity = (rings as Readonly<Record<string, number>>)[id];
-    if (capacity === undefined) throw new Error(`content/charts/rings.json does not say for which bar '${id}' was drawn.`);
+    if (capacity === undefined)
+      throw new Error(`content/charts/rings.json does not say for which bar '${id}' was drawn.`);
     return { id, title: parsed.chart.title ?? id, chart: parsed.chart, capacity, text };
   })
   .sort((a, b) => a.chart.width - b.chart.width || a.id.localeCompare(b.id, 'en'));
@@ -45,6 +46,7 @@ export function chartEntry(id: string): ChartEntry {
 /** The whole piece of a chart, on the ring it was drawn for. A ring that can't carry it stops the build. */
 export function chartPlan({ id, chart, capacity }: ChartEntry): Plan {
   const plan = planChart({ chart, capacity });
-  if (!plan.ok) throw new Error(`content/charts/rings.json: '${id}' on ${capacity} can't be made: ${problemWords(plan.problem)}`);
+  if (!plan.ok)
+    throw new Error(`content/charts/rings.json: '${id}' on ${capacity} can't be made: ${problemWords(plan.problem)}`);
   return plan;
 }

@@ -201,12 +201,7 @@ describe.each(lessons)('$name', (lesson) => {
       expect([...Object.keys(figures), 'piece'], said).toContain(plate);
       const plan = typeof other === 'string' ? planOf(other) : reading.plan;
       if (typeof row === 'string') expect(namedRow(plan, row as (typeof FIGURE_NAMES)[number]), said).toBeDefined();
-      const drawn = plateFigure(
-        plate as PlateName,
-        plan,
-        optionsOf(block, 'name', 'id', 'example', 'wide'),
-        'plate',
-      );
+      const drawn = plateFigure(plate as PlateName, plan, optionsOf(block, 'name', 'id', 'example', 'wide'), 'plate');
       if (plate === 'piece')
         for (const moment of [block.set['after'] ?? [], block.set['moment'] ?? []].flat())
           expect(momentsOf(plan), said).toContain(moment);

@@ -63,7 +63,7 @@ const opening = (
 };
 
 /** The frame of a piece as the viewBox of its drawing. */
-export const frameBox = ({ left, right, top, bottom }: PieceModel['frame']): string =>
+const frameBox = ({ left, right, top, bottom }: PieceModel['frame']): string =>
   packedFigures([left, top, right - left, bottom - top].map(unit));
 
 /** What the element round a piece's parts has to carry: the house's colours by their short names. */
@@ -175,8 +175,7 @@ export class PiecePainter {
     this.model = model;
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
     const behind = this.level === 'cell' ? [] : this.behind();
-    const layers =
-      model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
+    const layers = model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
       if (!this.drawn.has(name)) {
@@ -250,19 +249,19 @@ export class PiecePainter {
       byString.set(string, [...(byString.get(string) ?? []), path]);
     const back = this.model.view === 'back';
     return [...byString].map(([string, paths]) => {
-        // From the front they only show through gaps, if at all: from end to end is enough.
-        const d = paths
-          .map((path) =>
-            back
-              ? this.level === 'cord'
-                ? curved(path)
-                : straight(thinned(path))
-              : straight(path.filter((_, i) => i === 0 || i === path.length - 1)),
-          )
-          .join('');
-        const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-        return { key: `behind-${string.id}`, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
-      });
+      // From the front they only show through gaps, if at all: from end to end is enough.
+      const d = paths
+        .map((path) =>
+          back
+            ? this.level === 'cord'
+              ? curved(path)
+              : straight(thinned(path))
+            : straight(path.filter((_, i) => i === 0 || i === path.length - 1)),
+        )
+        .join('');
+      const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
+      return { key: `behind-${string.id}`, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
+    });
   }
 
   /** Base strings from ring to finish, the deepest first. */

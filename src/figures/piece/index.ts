@@ -1,9 +1,7 @@
 export { describePiece, type PieceKey, tellStanding } from './describe.ts';
 export {
   type DrawPieceOptions,
-  drawMoments,
   drawPiece,
-  frameBox,
   LEVEL_SIZES,
   type Level,
   levelFor,
@@ -25,7 +23,7 @@ export {
   turnedLook,
   wholeLook,
 } from './look.ts';
-export { MOST_KNOTS, partPath, pieceModel, stringPath, turnRound } from './model.ts';
+export { partPath, pieceModel, stringPath, turnRound } from './model.ts';
 export type { Course, Ending, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
 export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standing, standingAt } from './moments.ts';
 export { type PiecePlateOptions, piecePlate } from './plate.ts';

@@ -8,7 +8,7 @@ import { COLUMN, ROW, shapeOf } from './packed.ts';
 import { BAR_AT, barShapes, foldOver, legsOf, onBar, ringOf } from './ring.ts';
 
 /** A piece of more knots than this is not built knot by knot: no screen shows so many as cord. */
-export const MOST_KNOTS = 12_000;
+const MOST_KNOTS = 12_000;
 /** How far the working end of an unfinished piece hangs, in d. */
 const WORKING = 7;
 /** How long strings hang below a piece that is not tied off, in d. */

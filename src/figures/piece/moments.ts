@@ -28,9 +28,13 @@ const widestRow = ({ rows, outline }: MomentPlan): number => {
   return outline.firstFullRow ?? rows.find(({ knots }) => knots === most)?.row ?? rows.length;
 };
 
-/** The last row before the one that takes strings in for the first time; the last of all where none does. */
-const openRow = ({ rows }: MomentPlan): number =>
-  (rows.find((row, i) => row.knots < (rows[i - 1]?.knots ?? 0))?.row ?? rows.length + 1) - 1;
+/** The last row at that width before strings are taken in; the last of all where none is. */
+function openRow(plan: MomentPlan): number {
+  const { rows } = plan;
+  const widest = widestRow(plan);
+  const closing = rows.find((row, i) => row.row > widest && row.knots < (rows[i - 1]?.knots ?? 0));
+  return (closing?.row ?? rows.length + 1) - 1;
+}
 
 /** How far a piece is worked at a moment; a moment that it has not got is taken as the nearest it has. */
 export function standingAt(plan: MomentPlan, moment: Moment): Standing {

@@ -1,6 +1,6 @@
 import type { APIRoute } from 'astro';
 import { chartPlan, charts } from '../../entries/charts.ts';
-import { drawPiece, piecesOf, pieceModel } from '../../figures/piece/index.ts';
+import { drawPiece, pieceModel, piecesOf } from '../../figures/piece/index.ts';
 
 /** The finished piece of each chart as a small picture, for lists of charts. */
 export const getStaticPaths = () =>

@@ -17,7 +17,9 @@ interface Props {
 export function OpenViewer(props: Props): JSX.Element {
   const reading = useReading(props.example);
   const [asked, setAsked] = createSignal(false);
-  const viewer = createLivePart(`${props.id}-built`, () => import('./page-viewer.tsx').then(({ PageViewer }) => PageViewer));
+  const viewer = createLivePart(`${props.id}-built`, () =>
+    import('./page-viewer.tsx').then(({ PageViewer }) => PageViewer),
+  );
   createEffect(() => {
     if (asked() || reading() !== props.example) viewer.wake();
   });
@@ -32,9 +34,7 @@ export function OpenViewer(props: Props): JSX.Element {
     >
       {(part) => {
         const Viewer = part();
-        return (
-          <Viewer id={props.id} input={reading()} chart={props.chart} from={props.from} focus={asked()} />
-        );
+        return <Viewer id={props.id} input={reading()} chart={props.chart} from={props.from} focus={asked()} />;
       }}
     </Show>
   );

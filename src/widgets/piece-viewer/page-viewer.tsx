@@ -1,8 +1,8 @@
 import { createEffect, createSignal, type JSX, Show } from 'solid-js';
-import { ownReading } from '../../store/reading.ts';
 import type { Moment } from '../../figures/piece/index.ts';
 import { planChart } from '../../solver/chart-plan.ts';
 import { type Plan, type PlanInput, planPiece } from '../../solver/plan.ts';
+import { ownReading } from '../../store/reading.ts';
 import { readOwnChart } from '../own-chart.ts';
 import { ownPlan } from '../own-plan.ts';
 import { PieceViewer } from './piece-viewer.tsx';

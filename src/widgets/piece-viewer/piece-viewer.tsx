@@ -9,8 +9,8 @@ import {
   knotOn,
   type Moment,
   type MomentPlan,
-  piecesOf,
   pieceModel,
+  piecesOf,
   rowBack,
   rowOn,
   sameIn,
@@ -68,8 +68,7 @@ export function PieceViewer(props: Props): JSX.Element {
   });
   const told = createMemo(() => describePiece(model()).map(({ key, values }) => pieceFigureWords[key](values)));
   const knotsInRow = () => props.plan.rows[at().upToRow - 1]?.knots ?? 0;
-  const name = () =>
-    standingName({ row: at().upToRow, knot: at().upToKnot, of: knotsInRow(), ending: model().ending });
+  const name = () => standingName({ row: at().upToRow, knot: at().upToKnot, of: knotsInRow(), ending: model().ending });
   /** How far the piece is worked, and where the leading string is as long as it works. */
   const now = createMemo(() => {
     const { upToRow, upToKnot } = at();

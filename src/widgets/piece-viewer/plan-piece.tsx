@@ -32,7 +32,9 @@ export function PlanPiece(props: Props): JSX.Element {
       </p>
       <Show
         when={open()}
-        fallback={<DrawnPlate drawn={drawn()} caption="The finished piece, with a cord’s knots as they will lie." wide />}
+        fallback={
+          <DrawnPlate drawn={drawn()} caption="The finished piece, with a cord’s knots as they will lie." wide />
+        }
       >
         <PieceViewer id="plan-viewer" plan={props.plan} from="mounted" focus={asked()} />
       </Show>

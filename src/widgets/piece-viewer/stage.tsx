@@ -9,8 +9,8 @@ import {
   moved,
   NEARER,
   nearer,
-  PiecePainter,
   type PieceModel,
+  PiecePainter,
   pieceStyle,
   turnedLook,
   wholeLook,
@@ -46,9 +46,7 @@ export function Stage(props: Props): JSX.Element {
   const [look, setLook] = createSignal(wholeLook(props.model.frame));
   const aspect = () => size().width / size().height;
   const box = createMemo(() => boxOf(look(), frame(), aspect()));
-  const level = createMemo(
-    (): Level => (props.model.coarse ? 'cell' : levelFor(columnPixels(box(), size().width))),
-  );
+  const level = createMemo((): Level => (props.model.coarse ? 'cell' : levelFor(columnPixels(box(), size().width))));
   const near = () => look().times > 1;
   const whole = () => setLook(wholeLook(frame()));
   const closer = (factor: number, at?: readonly [number, number]) =>
@@ -66,13 +64,15 @@ export function Stage(props: Props): JSX.Element {
   );
 
   const painter = createMemo(on([level, () => props.piece, view], () => new PiecePainter(props.id, level())));
-  createEffect(on(painter, () => sheets?.clear(), { defer: true }));
-  createEffect(() => {
-    const parts = painter().parts(props.model);
-    if (!picture) return;
+  createEffect((before: PiecePainter | undefined) => {
+    const paints = painter();
+    const parts = paints.parts(props.model);
+    if (!picture) return paints;
     sheets ??= new Sheets(picture);
+    if (before !== paints) sheets.clear();
     sheets.show(parts);
-  });
+    return paints;
+  }, undefined);
   createEffect(() => sheets?.look(lookBox(box())));
 
   onMount(() => {
@@ -108,7 +108,6 @@ export function Stage(props: Props): JSX.Element {
   };
   return (
     <>
-      {/* biome-ignore lint/a11y/noNoninteractiveTabindex: the picture is moved and walked through with keys. */}
       {/* biome-ignore lint/a11y/useSemanticElements: a fieldset is for fields, and this is a picture. */}
       <div
         ref={stage}
