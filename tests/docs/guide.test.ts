@@ -304,7 +304,7 @@ describe('a snippet', () => {
       case 'When':
         return among(CONDITION_NAMES, String(is).replace('!', ''));
       case 'Figure':
-        return among(Object.keys(figures), name) && typeof id === 'string';
+        return among([...Object.keys(figures), 'piece'], name) && typeof id === 'string';
       case 'Knot':
         return [name].flat().every((knot) => among(Object.keys(knots), knot)) && typeof id === 'string';
       case 'Length':

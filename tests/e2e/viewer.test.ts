@@ -242,7 +242,9 @@ test('one’s own plan shows the finished piece, and can be walked through', asy
   const section = page.locator('.plan-piece');
   await section.scrollIntoViewIfNeeded();
   await expect(section.locator('figure svg.fig-piece')).toBeVisible();
-  await expect(section.locator('figcaption details p')).toContainText('The strings are gathered, tied off and trimmed.');
+  await expect(section.locator('figcaption details p')).toContainText(
+    'The strings are gathered, tied off and trimmed.',
+  );
   await section.getByRole('button', { name: 'Walk through the piece' }).click();
   const viewer = section.locator('.piece-viewer');
   await expect(stageOf(viewer)).toBeFocused();

@@ -32,9 +32,7 @@ export function PlanPiece(props: Props): JSX.Element {
       </p>
       <Show
         when={open()}
-        fallback={
-          <DrawnPlate drawn={drawn()} caption="The finished piece, with a cord’s knots as they will lie." wide />
-        }
+        fallback={<DrawnPlate drawn={drawn()} caption="The finished piece, with its knots as they will lie." />}
       >
         <PieceViewer id="plan-viewer" plan={props.plan} from="mounted" focus={asked()} />
       </Show>

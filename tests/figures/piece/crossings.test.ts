@@ -57,7 +57,9 @@ describe('the crossings of a whole piece', { timeout: 20_000 }, () => {
   const model = modelOf(chartPlan('lantern', 16));
 
   it('are those of the craft in every knot, on single strings and on bundles', () => {
-    expect(Object.keys(model.shapes).filter((name) => name.slice(0, name.lastIndexOf(' ')) in ORDERS).length).toBeGreaterThan(8);
+    expect(
+      Object.keys(model.shapes).filter((name) => name.slice(0, name.lastIndexOf(' ')) in ORDERS).length,
+    ).toBeGreaterThan(8);
     expect(faultsOf(model)).toEqual([]);
   });
 
