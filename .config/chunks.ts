@@ -1,6 +1,6 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =

@@ -3,13 +3,34 @@ import Caution from './Caution.astro';
 import Checklist from './Checklist.astro';
 import Exercise from './Exercise.astro';
 import Figure from './Figure.astro';
+import FrameHere from './FrameHere.astro';
 import Knot from './Knot.astro';
 import Length from './Length.astro';
 import N from './N.astro';
 import Plate from './Plate.astro';
+import ReadersOnly from './ReadersOnly.astro';
+import RoomOnly from './RoomOnly.astro';
 import Slip from './Slip.astro';
+import SpeakerNotes from './SpeakerNotes.astro';
 import TryIt from './TryIt.astro';
 import When from './When.astro';
 
 /** The blocks that a lesson may use by name, without importing anything. A new block is one more line. */
-export const BLOCKS = { Aside, Caution, Checklist, Exercise, Figure, Knot, Length, N, Plate, Slip, TryIt, When };
+export const BLOCKS = {
+  Aside,
+  Caution,
+  Checklist,
+  Exercise,
+  Figure,
+  FrameHere,
+  Knot,
+  Length,
+  N,
+  Plate,
+  ReadersOnly,
+  RoomOnly,
+  Slip,
+  SpeakerNotes,
+  TryIt,
+  When,
+};

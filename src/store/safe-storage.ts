@@ -1,4 +1,5 @@
 import type { Keeping, NotKept } from '../words/storage-words.ts';
+import { pageShelf } from './shelf.ts';
 
 /** The part of a browser's storage that is used. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -14,7 +15,7 @@ export interface Device {
 
 /** This browser's own storage. Reading the global alone may throw where it is blocked, so it is asked for each time. */
 export const thisDevice: Device = {
-  shelf: () => globalThis.localStorage,
+  shelf: pageShelf,
   watch: (changed) => {
     if (typeof addEventListener !== 'function') return () => {};
     const heard = (event: StorageEvent): void => changed(event.key);

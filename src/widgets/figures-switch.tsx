@@ -1,10 +1,13 @@
 import { createSignal, createUniqueId, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { pageShelf } from '../store/shelf.ts';
 import type { OwnSwitch } from './own-switch.tsx';
 
 interface Props {
   /** How the page calls its worked example. */
   name: string;
   example: { readonly capacity: number; readonly width: number; readonly height: number };
+  /** How the page calls figures that are entered; “my figures” where it is left out. */
+  own?: string;
 }
 
 /** What the part that knows the learner's figures tells the switch. */
@@ -19,7 +22,7 @@ export interface OwnState {
 /** Whether anything was ever entered on this device; reading it in full is left to the part that is fetched then. */
 function isAnythingKept(): boolean {
   try {
-    return localStorage.getItem('evenfold.own-figures') !== null;
+    return (pageShelf()?.getItem('evenfold.own-figures') ?? null) !== null;
   } catch {
     return false;
   }
@@ -31,6 +34,7 @@ function isAnythingKept(): boolean {
  */
 export function FiguresSwitch(props: Props): JSX.Element {
   const id = createUniqueId();
+  const own = props.own ?? 'my figures';
   const [state, setState] = createSignal<OwnState>({ mine: false, short: '', say: '' });
   const [open, setOpen] = createSignal(false);
   const [wanted, setWanted] = createSignal<boolean | null>(null);
@@ -67,7 +71,10 @@ export function FiguresSwitch(props: Props): JSX.Element {
         </label>
         <label>
           <input type="radio" name={`${id}-with`} checked={state().mine} onChange={() => choose(true)} />
-          <span>my figures{state().short}</span>
+          <span>
+            {own}
+            {state().short}
+          </span>
         </label>
       </fieldset>
       <details
@@ -77,7 +84,7 @@ export function FiguresSwitch(props: Props): JSX.Element {
           if (event.currentTarget.open) void load();
         }}
       >
-        <summary>{state().short === '' ? 'Enter my figures' : 'Change my figures'}</summary>
+        <summary>{state().short === '' ? `Enter ${own}` : `Change ${own}`}</summary>
         <Show when={part()}>
           {(loaded) => {
             const { Form } = loaded();

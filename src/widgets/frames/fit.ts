@@ -1,0 +1,123 @@
+import { type Steps, stepsOf } from './steps.ts';
+
+/** The frame that everything is measured in. A window shows the same, larger or smaller. */
+const WIDTH = 1280;
+/** Nothing smaller is read from eight metres, in units of that frame. */
+export const SMALLEST = 28;
+/** A little more, for figures that are rounded. */
+const SAFE = 28.4;
+/** Labels that stand side by side are this far apart. */
+const APART = 8;
+/** From airy to tight; `src/styles/frames.css` says what each means. */
+const TIGHTEST = 3;
+/** A drawing higher than this beside its width stands next to its caption instead of over it. */
+const TALL = 0.52;
+
+const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('[data-frame-body]');
+
+function overflows(frame: HTMLElement, steps: Steps): boolean {
+  const body = bodyOf(frame);
+  if (!body) return false;
+  const knotOrCase = frame.querySelector('.stages, [data-phase]') !== null;
+  const moments = knotOrCase ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
+  return moments.some((step) => {
+    steps.show(step);
+    return body.scrollHeight > body.clientHeight + 1 || body.scrollWidth > body.clientWidth + 1;
+  });
+}
+
+const box = (svg: SVGSVGElement): DOMRect | undefined => svg.viewBox.baseVal ?? undefined;
+
+function shape(frame: HTMLElement): void {
+  const svg = frame.querySelector<SVGSVGElement>('.plate-ground > svg');
+  const size = svg && box(svg);
+  if (size && size.width > 0) frame.dataset['shape'] = size.height / size.width > TALL ? 'tall' : 'wide';
+}
+
+/** Room for a chart to mark, in units of the frame: beside its question, or below it where it is wide. */
+const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 350 } } as const;
+/** The largest cell that is wanted, what its line takes, and the lowest row with room for a number of its own. */
+const CELL = { most: 40, line: 1.2, numbered: 32 };
+
+/** Makes the cells of a chart to mark as large as lets the whole of it stand on its frame. */
+function fitCells(frame: HTMLElement): void {
+  const grid = frame.querySelector<HTMLTableElement>('.mark-grid');
+  const columns = (grid?.rows[0]?.cells.length ?? 0) - 1;
+  if (!grid || columns < 1) return;
+  const rows = grid.rows.length;
+  const cellIn = ({ width, height }: (typeof CHARTS)[keyof typeof CHARTS]) =>
+    Math.min(CELL.most, height / rows - CELL.line, width / columns - CELL.line);
+  const shape = cellIn(CHARTS.wide) > cellIn(CHARTS.tall) ? 'wide' : 'tall';
+  const cell = cellIn(CHARTS[shape]);
+  frame.dataset['shape'] = shape;
+  grid.style.setProperty('--cell', cell.toFixed(2));
+  grid.toggleAttribute('data-close', cell < CELL.numbered);
+}
+
+const touches = (one: DOMRect, other: DOMRect, apart: number): boolean =>
+  one.left < other.right + apart && other.left < one.right + apart && one.top < other.bottom && other.top < one.bottom;
+
+/**
+ * Makes the labels of a drawing large enough for the room, and leaves out those that then lie on another: first the
+ * plain ones, such as the numbers of rows between others.
+ *
+ * @param unit one unit of the frame, in pixels of this window
+ */
+function labels(svg: SVGSVGElement, paper: DOMRect, unit: number): void {
+  const size = box(svg);
+  const drawn = svg.getBoundingClientRect();
+  if (!size || size.width === 0 || drawn.width === 0) return;
+  svg.style.removeProperty('font-size');
+  const scale = Math.min(drawn.width / size.width, drawn.height / size.height);
+  const now = Number.parseFloat(getComputedStyle(svg).fontSize) * scale;
+  if (now < SAFE * unit) svg.style.fontSize = `${(SAFE * unit) / scale}px`;
+  const texts = [...svg.querySelectorAll('text')];
+  for (const text of texts) text.removeAttribute('data-hushed');
+  const weight = (text: Element) => Number(text.matches('.f-strong, .f-must')) * 2 - Number(text.matches('.f-quiet'));
+  const kept: DOMRect[] = [];
+  for (const text of texts.sort((one, other) => weight(other) - weight(one))) {
+    const place = text.getBoundingClientRect();
+    if (place.width === 0) continue;
+    const inside = place.left >= paper.left && place.right <= paper.right && place.top >= paper.top;
+    if (inside && place.bottom <= paper.bottom && !kept.some((other) => touches(place, other, APART * unit)))
+      kept.push(place);
+    else text.setAttribute('data-hushed', '');
+  }
+}
+
+/** The labels of every drawing of a frame that is being shown. */
+export function fitLabels(frame: HTMLElement): void {
+  const paper = frame.querySelector('.frame-paper')?.getBoundingClientRect();
+  if (!paper || paper.width === 0) return;
+  for (const svg of frame.querySelectorAll<SVGSVGElement>('svg.fig')) labels(svg, paper, paper.width / WIDTH);
+}
+
+/**
+ * Fits frames: each gets the largest of four sizes at which nothing is cut. Prose that is too long at the smallest is
+ * shown in pages. Both windows measure in a frame of one size, so they come to the same.
+ *
+ * @param deck holds the frames
+ */
+export function fitFrames(deck: HTMLElement, frames: readonly HTMLElement[]): void {
+  deck.setAttribute('data-measuring', '');
+  for (const frame of frames) {
+    delete frame.dataset['pages'];
+    bodyOf(frame)?.style.removeProperty('--page');
+    shape(frame);
+    fitCells(frame);
+  }
+  let open = frames.filter((frame) => !frame.hidden);
+  for (let fit = 0; fit <= TIGHTEST && open.length > 0; fit += 1) {
+    for (const frame of open) frame.dataset['fit'] = String(fit);
+    open = open.filter((frame) => overflows(frame, stepsOf(frame)));
+  }
+  for (const frame of open) {
+    const body = bodyOf(frame);
+    if (!body || !['prose', 'list', 'caution', 'aside', 'slip'].includes(frame.dataset['kind'] ?? '')) continue;
+    frame.dataset['pages'] = '2';
+    const gap = Number.parseFloat(getComputedStyle(body).columnGap) || 0;
+    frame.dataset['pages'] = String(Math.max(1, Math.round((body.scrollWidth + gap) / (body.clientWidth + gap))));
+  }
+  for (const frame of frames) fitLabels(frame);
+  deck.removeAttribute('data-measuring');
+}

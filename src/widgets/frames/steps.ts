@@ -1,0 +1,72 @@
+/** What a frame brings one after the other. */
+export interface Steps {
+  /** From 1. */
+  readonly count: number;
+  readonly show: (step: number) => void;
+}
+
+const all = (within: Element, wanted: string): HTMLElement[] => [...within.querySelectorAll<HTMLElement>(wanted)];
+const isHidden = (part: Element): boolean => part.closest('[hidden]') !== null;
+
+/** Each part comes at its step and stays. What is still to come keeps its place, so that nothing moves. */
+function oneByOne(parts: readonly (readonly HTMLElement[])[]): Steps {
+  return {
+    count: Math.max(1, parts.length),
+    show: (step) => {
+      for (const [at, elements] of parts.entries())
+        for (const element of elements) element.toggleAttribute('data-later', at > step);
+    },
+  };
+}
+
+/** Stages of a knot, each large and alone; at the end all of them side by side. */
+function stages(row: HTMLElement): Steps {
+  const shown = all(row, ':scope > li');
+  return {
+    count: shown.length + 1,
+    show: (step) => {
+      row.toggleAttribute('data-together', step >= shown.length);
+      for (const [at, stage] of shown.entries()) stage.toggleAttribute('data-away', at !== step && step < shown.length);
+    },
+  };
+}
+
+/** A case worked through, line by line; then the exercise takes its place. */
+function worked(exercise: HTMLElement, lines: readonly HTMLElement[]): Steps {
+  const reveal = oneByOne(lines.map((line) => [line]));
+  return {
+    count: reveal.count + 1,
+    show: (step) => {
+      exercise.dataset['phase'] = step < reveal.count ? 'worked' : 'asked';
+      reveal.show(step);
+    },
+  };
+}
+
+/** Pages of a text that is too long for its frame even at the smallest size. */
+function pages(body: HTMLElement, count: number): Steps {
+  return { count, show: (step) => body.style.setProperty('--page', String(step)) };
+}
+
+/** The steps of a frame, as it stands with these figures. */
+export function stepsOf(frame: HTMLElement): Steps {
+  const body = frame.querySelector<HTMLElement>('[data-frame-body]');
+  if (!body || frame.hidden) return { count: 0, show: () => {} };
+  const paged = Number(frame.dataset['pages'] ?? 0);
+  if (paged > 1) return pages(body, paged);
+  const knot = body.querySelector<HTMLElement>('.stages');
+  if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 2) return stages(knot);
+  const exercise = body.querySelector<HTMLElement>('.exercise[data-level="worked"]');
+  if (exercise) return worked(exercise, all(exercise, '.worked-case .working > li'));
+  const slip = body.querySelector('.slip dl');
+  if (slip) {
+    const said = all(slip, 'dt').map((word) => [
+      word,
+      ...all(slip, 'dt + dd').filter((dd) => dd.previousElementSibling === word),
+    ]);
+    return oneByOne([[], ...said]);
+  }
+  if (frame.dataset['kind'] !== 'prose' && frame.dataset['kind'] !== 'list') return oneByOne([]);
+  const points = all(body, ':is(ul, ol):not([data-at-once], li *) > li').filter((point) => !isHidden(point));
+  return oneByOne(points.map((point) => [point]));
+}
