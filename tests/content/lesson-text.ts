@@ -109,6 +109,13 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
     }
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';
+    // A reader sees none of these.
+    case 'FrameHere':
+    case 'RoomOnly':
+    case 'SpeakerNotes':
+      return '';
+    case 'ReadersOnly':
+      return within();
     default:
       return `\n\n${without.includes(tag) ? '' : within()}\n\n`;
   }

@@ -1,0 +1,458 @@
+import AxeBuilder from '@axe-core/playwright';
+import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { getDocumentProxy } from 'unpdf';
+import { LESSON_NAMES, LESSONS, type LessonName } from './learner.ts';
+
+/** The smallest text that is read from eight metres, in pixels at 720 lines. */
+const SMALLEST = 28;
+
+const path = (lesson: LessonName, hash = ''): string => `lessons/${LESSONS[lesson]}/frames/${hash}`;
+const awake = async (page: Page): Promise<void> => {
+  await page.locator('[data-awake]').waitFor();
+};
+async function openRoom(page: Page, lesson: LessonName = 'sum', hash = ''): Promise<void> {
+  await page.goto(path(lesson, hash));
+  await awake(page);
+}
+/** The other window of a showing, opened by key. */
+async function openOther(context: BrowserContext, from: Page): Promise<Page> {
+  const [other] = await Promise.all([context.waitForEvent('page'), from.keyboard.press('s')]);
+  await awake(other);
+  return other;
+}
+const nowIn = (page: Page) => page.locator('[data-frame][data-now]');
+const expectFrame = (page: Page, frame: number) => expect(nowIn(page)).toHaveAttribute('data-frame', String(frame));
+
+/** What is wrong with the frame that is shown: text that is cut or too small for the room. */
+function faultsOf(page: Page): Promise<string[]> {
+  return page.evaluate((smallest) => {
+    const frame = document.querySelector('[data-frame][data-now]');
+    const paper = frame?.querySelector('.frame-paper')?.getBoundingClientRect();
+    const body = frame?.querySelector('[data-frame-body]');
+    const sheet = frame?.querySelector('.frame-sheet');
+    if (!frame || !paper || !body || !sheet) return ['no frame is shown'];
+    const faults: string[] = [];
+    const unit = paper.height / 720;
+    const paged = frame.hasAttribute('data-pages');
+    if (!paged && (body.scrollHeight > body.clientHeight + 1 || body.scrollWidth > body.clientWidth + 1))
+      if (getComputedStyle(body).overflowY !== 'visible') faults.push(`${body.scrollHeight} in ${body.clientHeight}`);
+    const walker = document.createTreeWalker(sheet, NodeFilter.SHOW_TEXT);
+    while (walker.nextNode()) {
+      const text = walker.currentNode as Text;
+      const element = text.parentElement;
+      const words = text.data.trim();
+      if (!words || !element || element.closest('title, desc, script, style')) continue;
+      const range = document.createRange();
+      range.selectNodeContents(text);
+      const { width, left, right, top, bottom } = range.getBoundingClientRect();
+      if (width === 0 || getComputedStyle(element).visibility === 'hidden') continue;
+      const drawing = element.closest<SVGSVGElement>('svg')?.getScreenCTM()?.a ?? 1;
+      const size = (Number.parseFloat(getComputedStyle(element).fontSize) * drawing) / unit;
+      if (size < smallest - 0.1) faults.push(`${size.toFixed(1)}: ${words.slice(0, 30)}`);
+      const cut = left < paper.left - 1 || right > paper.right + 1 || top < paper.top - 1 || bottom > paper.bottom + 1;
+      if (cut && !paged) faults.push(`cut: ${words.slice(0, 30)}`);
+    }
+    return faults;
+  }, SMALLEST);
+}
+
+for (const [width, height] of [
+  [1280, 720],
+  [1920, 1080],
+] as const)
+  for (const lesson of LESSON_NAMES)
+    test(`at ${width} × ${height}, every step of “${LESSONS[lesson]}” is whole, with nothing below 28 of 720 lines`, async ({
+      page,
+    }) => {
+      test.setTimeout(180_000);
+      await page.setViewportSize({ width, height });
+      await openRoom(page, lesson);
+      const seen = new Set<string>();
+      const faults: string[] = [];
+      for (let last = ''; ; ) {
+        const hash = await page.evaluate(() => location.hash);
+        if (hash === last) break;
+        last = hash;
+        seen.add(hash.replace(/\..*/, ''));
+        for (const fault of await faultsOf(page)) faults.push(`${hash} ${fault}`);
+        await page.keyboard.press('ArrowRight');
+      }
+      expect(faults).toEqual([]);
+      expect(seen.size).toBe(await page.locator('[data-frame]:not([hidden])').count());
+      expect(seen.size).toBeGreaterThan(15);
+    });
+
+test('two windows show a lesson from start to end by keys, with the network off', async ({ context, page }) => {
+  test.setTimeout(120_000);
+  await openRoom(page);
+  const speaker = await openOther(context, page);
+  await expect(speaker.locator('[data-frames]')).toHaveAttribute('data-look', 'speaker');
+  await context.setOffline(true);
+  const count = await page.locator('[data-frame]').count();
+  const met = new Set<string>();
+  const by = [speaker, page];
+  for (let turn = 0; turn < 400; turn += 1) {
+    const hash = await speaker.evaluate(() => location.hash || '#1');
+    met.add(hash.replace(/\..*/, ''));
+    const from = by[turn % 2] ?? page;
+    await from.keyboard.press(turn % 3 ? 'PageDown' : 'ArrowRight');
+    if (await speaker.locator('[data-ends]').count()) {
+      const ended = await page.evaluate(() => location.hash);
+      if (ended === hash) break;
+    }
+  }
+  expect(met.size).toBe(count);
+  await expectFrame(page, count);
+  await expectFrame(speaker, count);
+  await speaker.keyboard.press('Home');
+  await expectFrame(page, 1);
+});
+
+test('the room keeps its picture while the speaker looks on, and goes dark', async ({ context, page }) => {
+  await openRoom(page, 'sum', '#4');
+  const speaker = await openOther(context, page);
+  await expectFrame(speaker, 4);
+  await speaker.keyboard.press('z');
+  await speaker.keyboard.press('ArrowRight');
+  await speaker.keyboard.press('ArrowRight');
+  await expectFrame(speaker, 6);
+  await expectFrame(page, 4);
+  await expect(speaker.getByText('The room keeps frame 4.')).toBeVisible();
+  await speaker.getByRole('button', { name: 'Hold the picture' }).click();
+  await expectFrame(page, 6);
+  await speaker.keyboard.press('b');
+  await expect(page.locator('[data-dark]')).toHaveCount(1);
+  await expect(speaker.getByText('The room is dark.')).toBeVisible();
+  await expect(speaker.locator('[data-dark]')).toHaveCount(0);
+  await page.keyboard.press('.');
+  await expect(page.locator('[data-dark]')).toHaveCount(0);
+});
+
+test('the speaker has notes, the next frame, the time and the plan', async ({ context, page }) => {
+  await openRoom(page);
+  const speaker = await openOther(context, page);
+  await expect(speaker.locator('[data-soon]')).toHaveAttribute('data-frame', '2');
+  await expect(speaker.locator('[data-next]')).toContainText('You will be able to');
+  const noted = page.locator('[data-frame]:has([data-from="writer"])').first();
+  const number = await noted.getAttribute('data-frame');
+  const said = ((await noted.locator('[data-from="writer"]').first().textContent()) ?? '').trim();
+  expect(said.length).toBeGreaterThan(10);
+  await speaker.getByLabel('Frame', { exact: false }).locator('visible=true').first().waitFor();
+  await speaker.keyboard.type(number ?? '');
+  await speaker.keyboard.press('Enter');
+  await expect(speaker.getByRole('region', { name: 'Notes' })).toContainText(said);
+  await expect(nowIn(page).locator('[data-notes]')).toBeHidden();
+  await speaker.keyboard.press('t');
+  await expect(speaker.locator('[data-used]')).toHaveText(/^0:0[1-9]$/);
+  await expect(speaker.locator('[data-plan]')).toContainText('plan');
+});
+
+test('a number and Enter, the field, and all frames lead to a frame; back and reload keep it', async ({ page }) => {
+  await openRoom(page);
+  await page.keyboard.type('12');
+  await expect(page.locator('[data-typed]')).toBeVisible();
+  await page.keyboard.press('Enter');
+  await expectFrame(page, 12);
+  expect(page.url()).toMatch(/#12$/);
+  await page.keyboard.press('o');
+  await expect(page.locator('[data-frame="12"] .frame-number')).toBeFocused();
+  await page.keyboard.press('ArrowRight');
+  await page.keyboard.press('Enter');
+  await expectFrame(page, 13);
+  await expect(page.locator('[data-look="room"]')).toHaveCount(1);
+  await page.reload();
+  await awake(page);
+  await expectFrame(page, 13);
+  await page.goBack();
+  await expectFrame(page, 12);
+  const field = page.getByLabel('Frame', { exact: true });
+  await field.fill('20');
+  await field.press('Enter');
+  await expectFrame(page, 20);
+});
+
+test('a step is part of the address', async ({ page }) => {
+  await openRoom(page, 'sum', '#2');
+  await page.keyboard.press('ArrowRight');
+  expect(page.url()).toMatch(/#2\.1$/);
+  const points = nowIn(page).getByRole('listitem');
+  await expect(points).toHaveCount(2);
+  await page.reload();
+  await awake(page);
+  await expect(points).toHaveCount(2);
+  await page.keyboard.press('ArrowLeft');
+  await expect(points).toHaveCount(1);
+});
+
+test('what the speaker draws and points at is on the same place of the room’s frame, and is kept nowhere', async ({
+  context,
+  page,
+}) => {
+  await page.setViewportSize({ width: 1024, height: 768 });
+  await openRoom(page, 'sum', '#4');
+  const speaker = await openOther(context, page);
+  const box = async (window: Page) =>
+    (await nowIn(window).locator('.frame-paper').boundingBox()) ?? { x: 0, y: 0, width: 1, height: 1 };
+  const on = await box(speaker);
+  await speaker.keyboard.press('d');
+  await speaker.mouse.move(on.x + on.width * 0.25, on.y + on.height * 0.5);
+  await speaker.mouse.down();
+  await speaker.mouse.move(on.x + on.width * 0.5, on.y + on.height * 0.75, { steps: 4 });
+  await speaker.mouse.up();
+  const line = nowIn(page).locator('[data-ink] path');
+  await expect(line).toHaveCount(1);
+  const drawn = await line.evaluate((path) => {
+    const { left, right, top, bottom } = path.getBoundingClientRect();
+    return { left, right, top, bottom };
+  });
+  const room = await box(page);
+  expect((drawn.left - room.x) / room.width).toBeCloseTo(0.25, 1);
+  expect((drawn.bottom - room.y) / room.height).toBeCloseTo(0.75, 1);
+  await speaker.keyboard.press('p');
+  await speaker.mouse.move(on.x + on.width * 0.5, on.y + on.height * 0.5);
+  await expect(page.locator('[data-pointer]')).toBeVisible();
+  await speaker.keyboard.press('Escape');
+  await expect(page.locator('[data-pointer]')).toBeHidden();
+  await page.keyboard.press('w');
+  await expect(line).toHaveCount(0);
+  await expect(nowIn(speaker).locator('[data-ink] path')).toHaveCount(0);
+  expect(await page.evaluate(() => JSON.stringify([{ ...localStorage }, { ...sessionStorage }]))).toBe('[{},{}]');
+});
+
+test('either window can be closed and opened again, and picks up where the showing is', async ({ context, page }) => {
+  await openRoom(page, 'sum', '#5');
+  const speaker = await openOther(context, page);
+  await speaker.keyboard.press('ArrowRight');
+  await expectFrame(page, 6);
+  await speaker.close();
+  await page.keyboard.press('ArrowRight');
+  await expectFrame(page, 7);
+  const again = await openOther(context, page);
+  await expectFrame(again, 7);
+  await page.close();
+  await again.keyboard.press('ArrowRight');
+  await expectFrame(again, 8);
+  const room = await openOther(context, again);
+  await expect(room.locator('[data-frames]')).toHaveAttribute('data-look', 'room');
+  await expectFrame(room, 8);
+  await room.reload();
+  await awake(room);
+  await again.keyboard.press('ArrowRight');
+  await expectFrame(room, 9);
+});
+
+test('nobody else is dragged along: not another tab of the lesson, not a copy of the room’s tab', async ({
+  context,
+  page,
+}) => {
+  await openRoom(page, 'sum', '#3');
+  const speaker = await openOther(context, page);
+  const reader = await context.newPage();
+  await openRoom(reader, 'sum', '#2');
+  const copy = await context.newPage();
+  const name = await page.evaluate(() => window.name);
+  await copy.addInitScript((given) => {
+    if (window.name === '') window.name = given;
+  }, name);
+  await copy.goto(path('sum', '#2'));
+  await awake(copy);
+  await expect.poll(() => copy.evaluate(() => window.name)).not.toBe(name);
+  await speaker.keyboard.press('End');
+  await expect(nowIn(page)).not.toHaveAttribute('data-frame', '3');
+  await expectFrame(reader, 2);
+  const stayed = await nowIn(copy).getAttribute('data-frame');
+  expect(['2', '3']).toContain(stayed);
+  await reader.keyboard.press('b');
+  await expect(reader.locator('[data-dark]')).toHaveCount(1);
+  await expect(page.locator('[data-dark]')).toHaveCount(0);
+});
+
+test('a tap on the right goes on and on the left goes back, and a tap on a control does neither', async ({ page }) => {
+  await openRoom(page, 'sum', '#4');
+  const { width, height } = page.viewportSize() ?? { width: 0, height: 0 };
+  await page.mouse.click(width * 0.8, height * 0.8);
+  await expectFrame(page, 5);
+  await page.mouse.click(width * 0.2, height * 0.8);
+  await expectFrame(page, 4);
+  const exercise = await page.locator('[data-kind="exercise"]').nth(1).getAttribute('data-frame');
+  await page.goto(path('sum', `#${exercise}`));
+  await nowIn(page).getByRole('textbox').last().click();
+  await page.keyboard.type('3b');
+  await expectFrame(page, Number(exercise));
+  await expect(page.locator('[data-dark]')).toHaveCount(0);
+});
+
+test.describe('with a finger', () => {
+  test.use({ hasTouch: true });
+
+  test('a swipe goes on and back', async ({ page }) => {
+    await openRoom(page, 'sum', '#4');
+    const swipe = (from: number, to: number) =>
+      page.locator('[data-deck]').evaluate(
+        (deck, [start, end]) => {
+          const at = (clientX: number) => ({
+            clientX,
+            clientY: 300,
+            pointerId: 7,
+            pointerType: 'touch',
+            bubbles: true,
+          });
+          const target = deck.querySelector('[data-now] .frame-sheet') ?? deck;
+          target.dispatchEvent(new PointerEvent('pointerdown', at(start ?? 0)));
+          target.dispatchEvent(new PointerEvent('pointerup', at(end ?? 0)));
+        },
+        [from, to],
+      );
+    await swipe(900, 500);
+    await expectFrame(page, 5);
+    await swipe(300, 700);
+    await expectFrame(page, 4);
+  });
+});
+
+test('an exercise is worked in the room with the room’s figures, and none of it stays on the device', async ({
+  page,
+}) => {
+  await openRoom(page, 'sum');
+  await page.keyboard.press('r');
+  const panel = page.getByRole('dialog', { name: 'Figures and colours' });
+  await panel.getByRole('radio', { name: 'the room’s figures' }).check();
+  for (const [label, value] of [
+    ['Your bar takes', '12'],
+    ['Your chart is wide', '22'],
+    ['Your chart is high', '30'],
+  ] as const) {
+    await panel.getByLabel(label).fill(value);
+    await panel.getByLabel(label).press('Tab');
+  }
+  await expect(panel.getByRole('radio', { name: /the room’s figures: 22 × 30/ })).toBeChecked();
+  await page.keyboard.press('Escape');
+  const frame = Number(await page.locator('[data-frame]:has(#sum-half-worked)').getAttribute('data-frame'));
+  await page.keyboard.type(String(frame));
+  await page.keyboard.press('Enter');
+  await expectFrame(page, frame);
+  await expect(nowIn(page).locator('.question')).toContainText('22 columns wide');
+  await nowIn(page).getByRole('textbox').last().fill('99');
+  await nowIn(page).getByRole('button', { name: 'Check' }).click();
+  await expect(nowIn(page).getByRole('status')).not.toBeEmpty();
+  expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith('evenfold.')))).toEqual([]);
+  await page.keyboard.press('Escape');
+  const plate = await page.locator('[data-frame]:has(#plate-bar-capacity)').getAttribute('data-frame');
+  await page.goto(path('sum', `#${plate}`));
+  await awake(page);
+  await expect(nowIn(page).locator('svg title')).toContainText('22 columns');
+  await expect.poll(() => faultsOf(page)).toEqual([]);
+});
+
+test('a case is worked line by line, and then the exercise takes its place', async ({ page }) => {
+  const frame = 'sum-worked';
+  await openRoom(page);
+  const number = await page.locator(`[data-frame]:has(#${frame})`).getAttribute('data-frame');
+  await page.goto(path('sum', `#${number}`));
+  await awake(page);
+  await expect(nowIn(page).locator('form')).toBeHidden();
+  await expect(nowIn(page).locator('.worked-case .working li').nth(1)).toBeHidden();
+  const lines = await nowIn(page).locator('.worked-case .working li').count();
+  for (let line = 0; line < lines; line += 1) await page.keyboard.press('ArrowRight');
+  await expect(nowIn(page).locator('form')).toBeVisible();
+  await expect(nowIn(page).locator('.worked-case')).toBeHidden();
+});
+
+for (const theme of ['light', 'dark'] as const)
+  test(`axe finds nothing in a ${theme} room, in the speaker’s window, among all frames and in the panels`, async ({
+    context,
+    page,
+  }) => {
+    test.setTimeout(180_000);
+    await page.emulateMedia({ colorScheme: theme });
+    await openRoom(page);
+    const check = async (window: Page, where: string) => {
+      const { violations } = await new AxeBuilder({ page: window })
+        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+        .analyze();
+      expect(
+        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`),
+        where,
+      ).toEqual([]);
+    };
+    // One frame of each kind: what they are made of is looked at in the lessons.
+    const kinds = await page
+      .locator('[data-frame]:not([hidden])')
+      .evaluateAll((all) => [...new Map(all.map((one) => [(one as HTMLElement).dataset['kind'], one.id])).values()]);
+    for (const number of kinds) {
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, number);
+      await expectFrame(page, Number(number));
+      await check(page, `frame ${number}`);
+    }
+    for (const key of ['o', '?', 'r']) {
+      await page.keyboard.press(key);
+      await check(page, `after ${key}`);
+      await page.keyboard.press('Escape');
+    }
+    const speaker = await openOther(context, page);
+    await speaker.emulateMedia({ colorScheme: theme });
+    await check(speaker, 'the speaker’s window');
+  });
+
+test.describe('with reduced motion', () => {
+  test.use({ contextOptions: { reducedMotion: 'reduce' } });
+
+  test('nothing moves by itself', async ({ page }) => {
+    await openRoom(page);
+    const moving = await page.locator('.frames, .frames *').evaluateAll((all) =>
+      all
+        .filter((element) => {
+          const { animationName, transitionDuration } = getComputedStyle(element);
+          return (
+            animationName !== 'none' || transitionDuration.split(',').some((time) => Number.parseFloat(time) > 0.01)
+          );
+        })
+        .map((element) => element.outerHTML.slice(0, 80)),
+    );
+    expect(moving).toEqual([]);
+  });
+});
+
+test.describe('without a script', () => {
+  test.use({ javaScriptEnabled: false });
+
+  test('the frames stand one under the other, each whole, with no dead control', async ({ page }) => {
+    await page.goto(path('sum'));
+    await expect(page.locator('[data-frame]:not([hidden])').last()).toBeVisible();
+    await expect(page.locator('[data-reins], [data-desk]').locator('visible=true')).toHaveCount(0);
+    const cut = await page
+      .locator('.frame-paper')
+      .evaluateAll((all) =>
+        all.filter((one) => one.scrollHeight > one.clientHeight + 2).map((one) => one.parentElement?.id),
+      );
+    expect(cut).toEqual([]);
+  });
+});
+
+for (const format of ['A4', 'Letter'] as const)
+  test(`the hand-out has six frames a page on ${format}, with the notes under them`, async ({ page }) => {
+    await openRoom(page);
+    const frames = await page.locator('[data-frame]:not([hidden])').count();
+    await page.emulateMedia({ media: 'print' });
+    const note = page.locator('[data-from="writer"]').first();
+    await expect(note).toBeVisible();
+    for (const notes of await page.locator('[data-frame]:has([data-from="writer"])').all())
+      expect(await notes.evaluate((frame) => frame.scrollHeight - frame.clientHeight)).toBeLessThanOrEqual(1);
+    const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
+    expect(pdf.numPages).toBe(Math.ceil(frames / 6));
+  });
+
+test('a lesson that is read loads nothing of this, and its page shows none of the marks', async ({ page }) => {
+  const loaded: string[] = [];
+  page.on('response', async (response) => {
+    if (/javascript|css/.test(response.headers()['content-type'] ?? '')) loaded.push(await response.text());
+  });
+  await page.goto(`lessons/${LESSONS.sum}/`);
+  await page.waitForLoadState('networkidle');
+  expect(loaded.length).toBeGreaterThan(0);
+  expect(loaded.filter((text) => /BroadcastChannel|frame-sheet|data-reins/.test(text))).toEqual([]);
+  await expect(page.locator('[data-mark], [data-notes]')).toHaveCount(0);
+  await expect(page.getByRole('link', { name: 'Show this lesson to a room' })).toBeVisible();
+});
