@@ -344,6 +344,24 @@ test('an exercise is worked in the room with the room’s figures, and none of i
   await expect.poll(() => faultsOf(page)).toEqual([]);
 });
 
+test('figures that the speaker enters hold in the room, and in no other tab', async ({ context, page }) => {
+  await openRoom(page, 'sum', '#8');
+  const reader = await context.newPage();
+  await openRoom(reader, 'sum', '#8');
+  await page.bringToFront();
+  const speaker = await openOther(context, page);
+  await speaker.keyboard.press('r');
+  const panel = speaker.getByRole('dialog', { name: 'Figures and colours' });
+  await panel.getByRole('radio', { name: 'the room’s figures' }).check();
+  await panel.getByLabel('Your chart is wide').fill('22');
+  await panel.getByLabel('Your chart is wide').press('Tab');
+  await expect(nowIn(page).locator('svg title')).toContainText('22 columns');
+  await expect(nowIn(speaker).locator('svg title')).toContainText('22 columns');
+  await expect(nowIn(reader).locator('svg title')).toContainText('26 columns');
+  await panel.getByRole('radio', { name: /the lantern/ }).check();
+  await expect(nowIn(page).locator('svg title')).toContainText('26 columns');
+});
+
 test('a case is worked line by line, and then the exercise takes its place', async ({ page }) => {
   const frame = 'sum-worked';
   await openRoom(page);

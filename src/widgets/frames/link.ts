@@ -1,3 +1,4 @@
+import type { Kept } from './figures.ts';
 import type { Place, Show } from './show.ts';
 
 export type Role = 'room' | 'speaker';
@@ -9,6 +10,8 @@ export type Told =
   /** Another window has this part already: the new one goes its own way. */
   | { readonly tell: 'taken'; readonly to: string }
   | { readonly tell: 'show'; readonly show: Show; readonly turn: number }
+  /** The room’s figures have changed. */
+  | { readonly tell: 'figures'; readonly kept: Kept }
   | { readonly tell: 'point'; readonly at: readonly [x: number, y: number] | null }
   /** A line that is being drawn. */
   | { readonly tell: 'line'; readonly frame: number; readonly stroke: readonly number[] }

@@ -3,6 +3,7 @@
  * has from the window that opened it. The frames stand in the page already; here they are shown one by one.
  */
 import { BLOCKED, frameWords, OTHER_WORDS, planWords, timeUsed } from '../../words/frame-words.ts';
+import { isAlike, keptFigures, takeFigures } from './figures.ts';
 import { fitFrames, fitLabels } from './fit.ts';
 import { longer, placeOn, showInk } from './ink.ts';
 import { keyed, type Pressed, type Wish } from './keys.ts';
@@ -40,6 +41,8 @@ const deckElement = main?.querySelector<HTMLElement>('[data-deck]');
 const WIDE = '(width >= 40rem)';
 /** How long the controls stay in the room’s window after the mouse has moved, in milliseconds. */
 const STIRRED = 2500;
+/** What was entered has been kept by then, in milliseconds. */
+const ENTERED = 200;
 /** A swipe is at least this long, in pixels. */
 const SWIPE = 48;
 
@@ -394,7 +397,12 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
         else {
           turn = Math.max(1, turn);
           link?.tell({ tell: 'show', show, turn });
+          link?.tell({ tell: 'figures', kept: keptFigures() });
         }
+        break;
+      case 'figures':
+        figures = told.kept;
+        if (!isAlike(told.kept, keptFigures())) takeFigures(told.kept);
         break;
       case 'taken':
         if (told.to === link?.me) join(newName());
@@ -425,6 +433,19 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     link.tell({ tell: 'hello', role });
   }
   addEventListener('pagehide', () => link?.tell({ tell: 'gone', role }));
+
+  // The room’s figures: entered in either window, they hold in both.
+
+  let figures = keptFigures();
+  const panel = root.querySelector('[data-panel="figures"]');
+  const entered = () =>
+    setTimeout(() => {
+      const kept = keptFigures();
+      if (isAlike(kept, figures)) return;
+      figures = kept;
+      link?.tell({ tell: 'figures', kept });
+    }, ENTERED);
+  for (const event of ['input', 'change', 'click']) panel?.addEventListener(event, entered);
 
   // The address.
 
