@@ -1,4 +1,4 @@
-import { ELEMENT_NODE, type ElementNode, type Node, parse, TEXT_NODE } from 'ultrahtml';
+import { HTMLElement as Element, type Node, parse, TextNode } from 'node-html-parser';
 
 /** What a frame shows; its look and its share of the time go by it. */
 export type FrameKind =
@@ -53,48 +53,51 @@ const ALONE: Readonly<Record<string, FrameKind>> = {
   aside: 'aside',
 };
 
-const isElement = (node: Node): node is ElementNode => node.type === ELEMENT_NODE;
-const attribute = (node: ElementNode, name: string): string | undefined => node.attributes[name];
-const isHidden = (node: ElementNode): boolean =>
+const isElement = (node: Node): node is Element => node instanceof Element;
+/** An element’s name; the parser has capitals for what it knows. */
+const tagOf = (node: Element): string => node.rawTagName.toLowerCase();
+const attribute = (node: Element, name: string): string | undefined => node.getAttribute(name);
+const isHidden = (node: Element): boolean =>
   attribute(node, 'hidden') !== undefined || attribute(node, 'data-units') === 'inches';
 
 /** The text that is seen in a node, in one line. */
 function textIn(node: Node): string {
-  if (node.type === TEXT_NODE) return node.value;
-  if (isElement(node) && (isHidden(node) || ['svg', 'script', 'style', 'details'].includes(node.name))) return '';
-  return 'children' in node ? node.children.map(textIn).join('') : '';
+  if (node instanceof TextNode) return node.text;
+  if (isElement(node) && (isHidden(node) || ['svg', 'script', 'style', 'details'].includes(tagOf(node)))) return '';
+  return node.childNodes.map(textIn).join('');
 }
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
 /** Lines that a block takes on a frame: each point of a list begins a new one. */
-function linesIn(node: ElementNode): number {
-  const points = node.children.filter((child) => isElement(child) && child.name === 'li');
+function linesIn(node: Element): number {
+  const points = node.childNodes.filter((child) => isElement(child) && tagOf(child) === 'li');
   const passages = points.length > 0 ? points : [node];
   return passages.reduce((sum, passage) => sum + Math.ceil(oneLine(textIn(passage)).length / LINE_LETTERS), 0);
 }
 
-/** Where a node stands in the markup it was read from. */
-const spanOf = (node: ElementNode): readonly [from: number, to: number] => {
-  const [open, close] = node.loc;
-  return [open.start, close?.end ?? open.end];
-};
-const insideOf = (html: string, node: ElementNode): string => html.slice(node.loc[0].end, node.loc[1]?.start);
+/** The markup between an element’s tags, as it was read. */
+function insideOf(html: string, node: Element): string {
+  const [first, last] = [node.childNodes[0], node.childNodes.at(-1)];
+  return first && last ? html.slice(first.range[0], last.range[1]) : '';
+}
+
+/** The tag that begins an element with something in it, as it was read. */
+const openingOf = (html: string, node: Element): string => html.slice(node.range[0], node.childNodes[0]?.range[0]);
 
 /** Passages inside a node that only readers see. */
-function readersOnlyIn(node: Node): ElementNode[] {
-  if (!('children' in node)) return [];
-  return (node.children as Node[]).flatMap((child) =>
+function readersOnlyIn(node: Node): Element[] {
+  return node.childNodes.flatMap((child) =>
     isElement(child) && attribute(child, 'data-mark') === 'readers-only' ? [child] : readersOnlyIn(child),
   );
 }
 
 /** A node’s own markup without some of the nodes inside it. */
-function without(html: string, node: ElementNode, left: readonly ElementNode[]): string {
-  const [start, end] = spanOf(node);
+function without(html: string, node: Element, left: readonly Element[]): string {
+  const [start, end] = node.range;
   let [from, kept] = [start, ''];
   for (const out of left) {
-    const [outFrom, outTo] = spanOf(out);
+    const [outFrom, outTo] = out.range;
     kept += html.slice(from, outFrom);
     from = outTo;
   }
@@ -124,7 +127,7 @@ const draft = (head: string | null, name: string): Draft => ({
   minutes: null,
 });
 
-function kindOf(node: ElementNode): FrameKind | undefined {
+function kindOf(node: Element): FrameKind | undefined {
   const classes = (attribute(node, 'class') ?? '').split(/\s+/);
   const kind = classes.map((name) => ALONE[name]).find(Boolean);
   return kind === 'plate' && classes.includes('plate') && holdsStages(node) ? 'knot' : kind;
@@ -133,13 +136,12 @@ function kindOf(node: ElementNode): FrameKind | undefined {
 const holdsStages = (node: Node): boolean =>
   isElement(node) && (attribute(node, 'class') ?? '').split(/\s+/).includes('stages')
     ? true
-    : 'children' in node && node.children.some(holdsStages);
+    : node.childNodes.some(holdsStages);
 
 /** The first element in a node that has this attribute, or this name. */
-function find(node: Node, wanted: (element: ElementNode) => boolean): ElementNode | undefined {
+function find(node: Node, wanted: (element: Element) => boolean): Element | undefined {
   if (isElement(node) && wanted(node)) return node;
-  if (!('children' in node)) return undefined;
-  for (const child of node.children) {
+  for (const child of node.childNodes) {
     const found = find(child, wanted);
     if (found) return found;
   }
@@ -147,13 +149,13 @@ function find(node: Node, wanted: (element: ElementNode) => boolean): ElementNod
 }
 
 /** What a block that stands alone is called in a list of frames. */
-function nameOf(node: ElementNode, kind: FrameKind, section: string): string {
+function nameOf(node: Element, kind: FrameKind, section: string): string {
   const label = attribute(node, 'aria-label');
   if (label) return label;
   const named =
     kind === 'plate' || kind === 'knot'
       ? find(node, (one) => attribute(one, 'data-plate-number') !== undefined)
-      : find(node, ({ name }) => name === 'h3');
+      : find(node, (one) => tagOf(one) === 'h3');
   const name = named && oneLine(textIn(named));
   return name || section;
 }
@@ -184,14 +186,14 @@ export function framesOf(html: string, title: string): { readonly frames: readon
   /** The frame that a mark speaks of: that of the block before it, or the one that begins with the heading before it. */
   const spokenOf = (): Draft => (open.blocks.length > 0 || sectionBegun ? open : (drafts.at(-1) ?? open));
 
-  const note = (element: ElementNode, from: Note['from'], to: Draft) => {
+  const note = (element: Element, from: Note['from'], to: Draft) => {
     const inside = insideOf(html, element).trim();
     if (from === 'writer' && oneLine(textIn(element)).length > NOTE_LETTERS)
       throw new Error(`${title}: a note to the speaker is too long. At most ${NOTE_LETTERS} letters would do.`);
-    if (inside !== '') to.notes.push({ html: element.name === 'span' ? `<p>${inside}</p>` : inside, from });
+    if (inside !== '') to.notes.push({ html: tagOf(element) === 'span' ? `<p>${inside}</p>` : inside, from });
   };
 
-  const take = (node: ElementNode, wrap: (inside: string) => string, seen: boolean): void => {
+  const take = (node: Element, wrap: (inside: string) => string, seen: boolean): void => {
     const mark = attribute(node, 'data-mark');
     if (mark === 'frame-here') {
       close();
@@ -205,20 +207,19 @@ export function framesOf(html: string, title: string): { readonly frames: readon
       note(node, mark === 'readers-only' ? 'lesson' : 'writer', spokenOf());
       return;
     }
-    if (node.name === 'h2' || node.name === 'h3') {
+    if (['h2', 'h3'].includes(tagOf(node))) {
       close();
       open = { ...draft(insideOf(html, node), oneLine(textIn(node))), notes: open.notes, minutes: open.minutes };
       sectionBegun = true;
       return;
     }
-    if (mark === 'room-only' || (node.name === 'div' && attribute(node, 'data-when') !== undefined)) {
-      const [from, to] = [node.loc[0].start, node.loc[0].end];
-      const around = (inside: string) => wrap(mark ? inside : `${html.slice(from, to)}${inside}</div>`);
-      for (const child of node.children) if (isElement(child)) take(child, around, seen && !isHidden(node));
+    if (mark === 'room-only' || (tagOf(node) === 'div' && attribute(node, 'data-when') !== undefined)) {
+      const around = (inside: string) => wrap(mark ? inside : `${openingOf(html, node)}${inside}</div>`);
+      for (const child of node.childNodes) if (isElement(child)) take(child, around, seen && !isHidden(node));
       return;
     }
-    if (['script', 'style', 'link', 'template'].includes(node.name)) {
-      loose += html.slice(...spanOf(node));
+    if (['script', 'style', 'link', 'template'].includes(tagOf(node))) {
+      loose += html.slice(...node.range);
       return;
     }
     const kept = readersOnlyIn(node);
@@ -242,7 +243,8 @@ export function framesOf(html: string, title: string): { readonly frames: readon
     for (const passage of kept) note(passage, 'lesson', spokenOf());
   };
 
-  for (const node of parse(html).children as Node[]) if (isElement(node)) take(node, (inside) => inside, true);
+  for (const node of parse(html, { comment: true }).childNodes)
+    if (isElement(node)) take(node, (inside) => inside, true);
   close();
   const frames = drafts.map(({ kind, head, name, blocks, notes, minutes }) => ({
     kind,

@@ -2,9 +2,7 @@ import { type Steps, stepsOf } from './steps.ts';
 
 /** The frame that everything is measured in. A window shows the same, larger or smaller. */
 const WIDTH = 1280;
-/** Nothing smaller is read from eight metres, in units of that frame. */
-export const SMALLEST = 28;
-/** A little more, for figures that are rounded. */
+/** Nothing below 28 units is read from eight metres; a little more, for figures that are rounded. */
 const SAFE = 28.4;
 /** Labels that stand side by side are this far apart. */
 const APART = 8;
@@ -18,7 +16,8 @@ const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('
 function overflows(frame: HTMLElement, steps: Steps): boolean {
   const body = bodyOf(frame);
   if (!body) return false;
-  const knotOrCase = frame.querySelector('.stages, [data-phase]') !== null;
+  // Stages and worked cases take the place of one another; everything else only comes to what stands there.
+  const knotOrCase = frame.querySelector('.stages, .exercise[data-level="worked"]') !== null;
   const moments = knotOrCase ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
   return moments.some((step) => {
     steps.show(step);

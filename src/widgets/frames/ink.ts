@@ -9,7 +9,7 @@ const NEAR = 0.002;
 const inkOf = (frame: HTMLElement): SVGSVGElement | null => frame.querySelector<SVGSVGElement>('[data-ink]');
 
 /** A stroke as a path; a stroke of one place is a dot. */
-export function pathOf(stroke: Stroke): string {
+function pathOf(stroke: Stroke): string {
   const places: string[] = [];
   for (let at = 0; at + 1 < stroke.length; at += 2)
     places.push(`${((stroke[at] ?? 0) * WIDTH).toFixed(1)} ${((stroke[at + 1] ?? 0) * HEIGHT).toFixed(1)}`);
