@@ -56,6 +56,29 @@ function fitCells(frame: HTMLElement): void {
 const touches = (one: DOMRect, other: DOMRect, apart: number): boolean =>
   one.left < other.right + apart && other.left < one.right + apart && one.top < other.bottom && other.top < one.bottom;
 
+/** The lines of one label. */
+type Label = readonly SVGTextElement[];
+/** Lines of a label are at most this far apart, in units of the drawing. */
+const LINE = 20;
+
+/** The labels of a drawing: lines of words that stand under one another are one label; numbers stand alone. */
+function labelsOf(svg: SVGSVGElement): Label[] {
+  const labels: SVGTextElement[][] = [];
+  for (const text of svg.querySelectorAll('text')) {
+    const before = labels.at(-1)?.at(-1);
+    const down = Number(text.getAttribute('y')) - Number(before?.getAttribute('y'));
+    const goesOn =
+      before !== undefined &&
+      text.getAttribute('x') === before.getAttribute('x') &&
+      down > 0 &&
+      down < LINE &&
+      ![text, before].some((line) => /^\d+$/.test(line.textContent ?? ''));
+    if (goesOn) labels.at(-1)?.push(text);
+    else labels.push([text]);
+  }
+  return labels;
+}
+
 /**
  * Makes the labels of a drawing large enough for the room, and leaves out those that then lie on another: first the
  * plain ones, such as the numbers of rows between others.
@@ -70,17 +93,21 @@ function labels(svg: SVGSVGElement, paper: DOMRect, unit: number): void {
   const scale = Math.min(drawn.width / size.width, drawn.height / size.height);
   const now = Number.parseFloat(getComputedStyle(svg).fontSize) * scale;
   if (now < SAFE * unit) svg.style.fontSize = `${(SAFE * unit) / scale}px`;
-  const texts = [...svg.querySelectorAll('text')];
-  for (const text of texts) text.removeAttribute('data-hushed');
-  const weight = (text: Element) => Number(text.matches('.f-strong, .f-must')) * 2 - Number(text.matches('.f-quiet'));
+  for (const text of svg.querySelectorAll('text')) text.removeAttribute('data-hushed');
+  const weight = ([text]: Label) => Number(text?.matches('.f-strong, .f-must')) * 2 - Number(text?.matches('.f-quiet'));
   const kept: DOMRect[] = [];
-  for (const text of texts.sort((one, other) => weight(other) - weight(one))) {
-    const place = text.getBoundingClientRect();
-    if (place.width === 0) continue;
-    const inside = place.left >= paper.left && place.right <= paper.right && place.top >= paper.top;
-    if (inside && place.bottom <= paper.bottom && !kept.some((other) => touches(place, other, APART * unit)))
-      kept.push(place);
-    else text.setAttribute('data-hushed', '');
+  for (const label of labelsOf(svg).sort((one, other) => weight(other) - weight(one))) {
+    const places = label.map((line) => line.getBoundingClientRect()).filter(({ width }) => width > 0);
+    const stays = places.every(
+      (place) =>
+        place.left >= paper.left &&
+        place.right <= paper.right &&
+        place.top >= paper.top &&
+        place.bottom <= paper.bottom &&
+        !kept.some((other) => touches(place, other, APART * unit)),
+    );
+    if (stays) kept.push(...places);
+    for (const line of label) line.toggleAttribute('data-hushed', !stays);
   }
 }
 
