@@ -1,0 +1,25 @@
+import type { Margins } from './advise.ts';
+import type { Chart } from './chart.ts';
+import { groundOf } from './chart-ground.ts';
+
+/**
+ * A chart with plain ground laid round it, row 1 still at the ring.
+ *
+ * @param margins rows and columns to add, whole numbers from 0; the colour is the chart's own ground
+ * @example placeChart(lantern, { rowsAbove: 2, rowsBelow: 0, columnsLeft: 0, columnsRight: 0 }).height // 34
+ */
+export function placeChart(chart: Chart, margins: Margins): Chart {
+  const { rowsAbove, rowsBelow, columnsLeft, columnsRight } = margins;
+  const width = chart.width + columnsLeft + columnsRight;
+  const height = chart.height + rowsAbove + rowsBelow;
+  const cells = new Uint8Array(width * height).fill(groundOf(chart));
+  for (let row = 0; row < chart.height; row += 1)
+    cells.set(
+      chart.cells.subarray(row * chart.width, (row + 1) * chart.width),
+      (row + rowsAbove) * width + columnsLeft,
+    );
+  const ground = groundOf(chart);
+  // The ground of a wider rim could be another colour, so it is named.
+  const palette = chart.palette.map((entry, index) => (index === ground ? { ...entry, ground: true as const } : entry));
+  return { ...chart, width, height, palette, cells };
+}
