@@ -1,6 +1,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
+import { isDark, markOf } from '../../figures/marks.ts';
 import { judge } from '../../solver/exercises/mark/judge.ts';
-import type { Cell } from '../../solver/exercises/mark/problem.ts';
+import type { Cell, Picture } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
@@ -11,15 +12,33 @@ const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
 
+/** The mark of a colour, so that a picture is read without its colours. */
+const ColourMark = (props: { picture: Picture | undefined; colour: number }): JSX.Element => (
+  <svg viewBox="0 0 10 10" aria-hidden="true">
+    <path
+      class={isDark(props.picture?.palette[props.colour]?.colour ?? '') ? 'f-mark f-on-dark' : 'f-mark'}
+      d={markOf(props.colour)}
+    />
+  </svg>
+);
+
 /** Part of a chart whose cells are marked with pointer, touch or keys: arrows move, space marks. */
 function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
-  const shown = () =>
-    props.problem.target === 'first-closing-row'
-      ? range(1, props.problem.height)
-      : range(props.problem.from, props.problem.to);
+  const shown = () => {
+    const { target, from, to, height } = props.problem;
+    if (target === 'first-closing-row') return range(1, height);
+    // Where a row has to be found, its neighbours stand there too.
+    return target === 'colour-in-row' ? range(Math.max(1, from - 2), Math.min(height, to + 2)) : range(from, to);
+  };
+  const picture = () => props.problem.picture;
+  const colourAt = (row: number, column: number) => Number(picture()?.rows[row - 1]?.[column - 1] ?? 0);
   const columns = () => range(1, props.problem.width);
   const [at, setAt] = createSignal<Cell>([0, 1]);
   const place = (): Cell => (shown().includes(at()[0]) ? at() : [shown()[0] ?? 1, 1]);
+  const nameAt = (row: number, column: number) => {
+    const drawn = picture();
+    return drawn ? `, ${drawn.palette[colourAt(row, column)]?.name}` : '';
+  };
   const marked = (row: number, column: number) => cellsOf(props.entered).some(([r, c]) => r === row && c === column);
   let grid: HTMLTableElement | undefined;
 
@@ -74,11 +93,16 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}
                           aria-pressed={marked(row, column)}
-                          aria-label={`row ${row}, column ${column}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
+                          style={{ '--thread': picture()?.palette[colourAt(row, column)]?.colour }}
+                          aria-label={`row ${row}, column ${column}${nameAt(row, column)}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
                           tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
                           onFocus={() => setAt([row, column])}
                           onClick={() => toggle(row, column)}
-                        />
+                        >
+                          <Show when={picture() && colourAt(row, column) !== picture()?.ground}>
+                            <ColourMark picture={picture()} colour={colourAt(row, column)} />
+                          </Show>
+                        </button>
                       </td>
                     )}
                   </For>
@@ -88,6 +112,24 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
           </tbody>
         </table>
       </div>
+      <Show when={picture()}>
+        {(drawn) => (
+          <ul class="mark-colours">
+            <For each={drawn().palette}>
+              {({ name, colour }, index) => (
+                <li>
+                  <span class="mark-swatch" style={{ '--thread': colour }}>
+                    <Show when={index() !== drawn().ground}>
+                      <ColourMark picture={drawn()} colour={index()} />
+                    </Show>
+                  </span>{' '}
+                  {name}
+                </li>
+              )}
+            </For>
+          </ul>
+        )}
+      </Show>
       <ul class="mark-say">
         <For each={shown()}>
           {(row) => {

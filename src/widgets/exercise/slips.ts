@@ -16,12 +16,14 @@ const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips:
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
+  measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
 };
 
 const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+  measuring: async () => (await import('../../words/slips/tell-measuring.ts')).tellMeasuring,
 };
 
 export interface Explaining<K extends KindName> {

@@ -1,17 +1,21 @@
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import type { MarkTarget } from '../../solver/exercises/mark/problem.ts';
+import type { MarkProblem, MarkTarget } from '../../solver/exercises/mark/problem.ts';
 import type {
+  ChartQuestion,
   CutPlace,
   CutQuestion,
   FitAsk,
   InAllQuestion,
   InRowAsk,
+  MeasureQuestion,
   NumberProblem,
   PieceAsk,
+  Stretch,
 } from '../../solver/exercises/number/problem.ts';
-import type { OutlineFigures } from '../../solver/exercises/outline.ts';
+import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
-import { count, figure, ordinal } from '../numbers.ts';
+import type { ThreadKind } from '../../solver/thread/thread.ts';
+import { count, figure, list, ordinal } from '../numbers.ts';
 import { fieldLabel } from './labels.ts';
 
 /** An exercise in words: what is known, and what is asked. */
@@ -97,6 +101,51 @@ const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords =
   ask: 'How many millimetres of string do you need for all the folds together?',
 });
 
+const stretchWords = ({ colour, cells }: Stretch, first: boolean): string =>
+  first ? `${count(cells, `${colour} cell`)}` : `${figure(cells)} ${colour}`;
+
+function chartAsked(problem: ChartQuestion): QuestionWords {
+  switch (problem.ask) {
+    case 'column-of-knot': {
+      const { width, row, knot, startSide } = problem;
+      const [left, right] = bundlesIn(OUTLINE_RULES, problem, row);
+      const begins = `Row 1 begins on the ${startSide}.`;
+      return {
+        given:
+          left === 1 && right === 1
+            ? `The chart is ${count(width, 'column')} wide. ${begins} Row ${row} has full width.`
+            : `${shapedPiece(problem)} ${begins}`,
+        ask: `Count the knots of row ${row} as you tie them. In which column does the ${ordinal(knot)} one stand, if you count columns from the left?`,
+      };
+    }
+    case 'knots-of-colour':
+      return {
+        given: `Read from left to right, row ${problem.row} of a chart has ${list(problem.stretches.map((stretch, at) => stretchWords(stretch, at === 0)))}.`,
+        ask: `How many knots does the ${problem.colour} string tie in this row?`,
+      };
+    case 'plain-rows-above': {
+      const { width, bundles: mounted, openingStep, pictureRow, inset } = problem;
+      return {
+        given: `The chart is ${count(width, 'column')} wide. The side bundles hold ${bundles(mounted, '')} in row 1. After that, one string is let out on each side ${often(openingStep)}. The picture begins in row ${pictureRow}. There it reaches from column ${inset} to column ${width + 1 - inset}.`,
+        ask: 'How many plain rows must you add above, so that none of this row falls into a corner?',
+      };
+    }
+  }
+}
+
+const THREADS: Readonly<Record<ThreadKind, string>> = { soft: 'soft floss', firm: 'firm cord' };
+
+const measureAsked = (problem: MeasureQuestion): QuestionWords =>
+  problem.ask === 'capacity-low'
+    ? {
+        given: `The bar is ${figure(problem.barWidth)} mm wide. Ten turns of the cord take ${figure(problem.tenTurns)} mm. In ${THREADS[problem.threadKind]} a column of knots is ${figure(problem.narrowest)} to ${figure(problem.widest)} times as wide as the cord.`,
+        ask: 'How many columns does the bar take at the least?',
+      }
+    : {
+        given: `The bar is ${figure(problem.barWidth)} mm wide. A swatch of ${count(problem.knots, 'knot')} side by side is ${figure(problem.swatchWidth)} mm wide.`,
+        ask: 'How many columns does the bar take, by this swatch?',
+      };
+
 function numberAsked(problem: NumberProblem): QuestionWords {
   switch (problem.ask) {
     case 'cut-length':
@@ -116,15 +165,39 @@ function numberAsked(problem: NumberProblem): QuestionWords {
     case 'first-closing-row':
     case 'corner-cells':
       return { given: shapedPiece(problem), ask: PIECE_ASKED[problem.ask] };
+    case 'column-of-knot':
+    case 'knots-of-colour':
+    case 'plain-rows-above':
+      return chartAsked(problem);
+    case 'capacity-low':
+    case 'capacity-by-swatch':
+      return measureAsked(problem);
   }
 }
 
-const MARK_ASKED: Readonly<Record<MarkTarget, (from: number, to: number) => string>> = {
-  'corner-cells': (from, to) =>
+const colourOf = ({ picture, colour = 0 }: MarkProblem): string => picture?.palette[colour]?.name ?? '';
+
+const MARK_ASKED: Readonly<Record<MarkTarget, (problem: MarkProblem) => string>> = {
+  'corner-cells': ({ from, to }) =>
     from === to ? `Mark every corner cell of row ${from}.` : `Mark every corner cell in rows ${from} to ${to}.`,
-  'bundle-knot': (from) => `Mark the cell of each bundle’s knot in row ${from}.`,
+  'bundle-knot': ({ from }) => `Mark the cell of each bundle’s knot in row ${from}.`,
   'first-closing-row': () => 'Mark the row in which closing begins. Any cell of it will do.',
+  'first-knot': ({ from, startSide = 'left' }) =>
+    `Row 1 begins on the ${startSide}. Mark the cell of the first knot of row ${from}.`,
+  'colour-in-row': (problem) =>
+    `Mark every cell of row ${problem.from} in which the ${colourOf(problem)} string ties a knot.`,
+  'picture-cut': ({ to }) => `Mark every coloured cell of rows 1 to ${to} that falls into a corner and would be lost.`,
 };
+
+/** What is known of a chart to mark; its picture stands on it. */
+function markGiven(problem: MarkProblem): string {
+  const { picture, target } = problem;
+  if (!picture) return shapedPiece(problem);
+  const colours = `The ground is ${picture.palette[picture.ground]?.name}, and the picture has ${list(picture.palette.flatMap(({ name }, index) => (index === picture.ground ? [] : [name])))}.`;
+  return target === 'picture-cut'
+    ? `${shapedPiece(problem)} ${colours}`
+    : `Each row of the chart has its number beside it. ${colours}`;
+}
 
 const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWords } = {
   sum: (problem) => {
@@ -138,7 +211,7 @@ const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWord
     };
   },
   number: numberAsked,
-  mark: (problem) => ({ given: shapedPiece(problem), ask: MARK_ASKED[problem.target](problem.from, problem.to) }),
+  mark: (problem) => ({ given: markGiven(problem), ask: MARK_ASKED[problem.target](problem) }),
 };
 
 /** The question of an exercise. No figure of its answer is in it. */

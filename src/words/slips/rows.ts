@@ -1,5 +1,6 @@
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { RowSlip } from '../../solver/missteps/rows.ts';
+import type { SideName } from '../../solver/piece.ts';
 import { count, figure, noun } from '../numbers.ts';
 import type { SlipText } from './slip-text.ts';
 
@@ -17,6 +18,10 @@ export interface SlippedRow {
   readonly mine: number | null;
   /** What is counted or marked. */
   readonly wanted: 'figure' | 'cells' | 'bundle-knots';
+  /** Where row 1 begins, where the question says so. */
+  readonly startSide?: SideName | undefined;
+  /** The name of the colour asked for. */
+  readonly colour: string | null;
 }
 
 const inRow = (row: number | null): string => (row === null ? '' : ` in row ${figure(row)}`);
@@ -127,9 +132,34 @@ export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipTe
     why: 'A string that is let out gets a knot of its own. A string that is taken in joins the bundle, and one knot holds them all.',
     next: `Think of the closing bundles, up to ${count(larger(closing), 'string')}. Each is tied as one.`,
   }),
-  'bundle-knot-outermost': ({ row }) => ({
-    did: 'marked the outermost columns',
+  'bundle-knot-outermost': ({ row, wanted }) => ({
+    did: wanted === 'figure' ? 'began to count at the edge of the chart' : 'marked the outermost column',
     why: `The knot of a bundle stands in its innermost column${inRow(row)}. The columns outside it are corner cells.`,
-    next: 'Count in from the edge, one column for each string of the bundle. Mark the last of these.',
+    next: 'Count in from the edge, one column for each string of the bundle. The knot stands in the last of these.',
+  }),
+  'begun-at-wrong-side': ({ row, startSide = 'left' }) => ({
+    did: `began row ${figure(row)} at the other edge`,
+    why: `Row 1 begins on the ${startSide}. Every row begins where the one before it ended, so the sides change from row to row.`,
+    next: `All odd rows begin on the ${startSide}, like row 1. All even rows begin on the other side.`,
+  }),
+  'knot-one-off': ({ row }) => ({
+    did: 'went one column too far, or stopped one too soon',
+    why: `The first knot of row ${figure(row)} is knot 1 already. From there it is one step fewer than you count knots.`,
+    next: 'Put a finger on the first knot and say “one”. Then count on aloud.',
+  }),
+  'stretches-counted': ({ colour, wanted }) => ({
+    did: `${wanted === 'figure' ? 'counted' : 'marked'} one for each stretch of ${colour}`,
+    why: 'A stretch is as many knots as it has cells. One cell is one knot.',
+    next: `${wanted === 'figure' ? 'Count' : 'Mark'} all cells of each stretch.`,
+  }),
+  'first-stretch-only': ({ colour, wanted }) => ({
+    did: `stopped after the first stretch of ${colour}`,
+    why: `The row has ${colour} again farther on. The string floats along the back and ties there too.`,
+    next: `Read on to the end of the row, and ${wanted === 'figure' ? 'count' : 'mark'} every cell of this colour.`,
+  }),
+  'plain-corners-marked': () => ({
+    did: 'marked every corner cell, plain ones too',
+    why: 'A corner cell of plain ground loses nothing, for no part of the picture stands there.',
+    next: 'Of the corner cells mark only those that have a colour of the picture.',
   }),
 };

@@ -1,8 +1,15 @@
-import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
+import { bundlesIn, firstKnotColumn, OUTLINE_RULES } from '../outline.ts';
 import type { WorkedStep } from '../steps.ts';
 import type { MarkField, MarkProblem, MarkTarget } from './problem.ts';
+import { cellsBy } from './solve.ts';
 
-export type MarkStepKey = 'row-corner-cells' | 'row-bundle-knots' | 'first-closing-row';
+export type MarkStepKey =
+  | 'row-corner-cells'
+  | 'row-bundle-knots'
+  | 'first-closing-row'
+  | 'row-first-knot'
+  | 'row-colour'
+  | 'row-picture-cut';
 export type MarkHintKey = `look-${MarkTarget}` | `do-${MarkTarget}`;
 export type MarkStep = WorkedStep<MarkStepKey, MarkField>;
 
@@ -31,6 +38,28 @@ export function solution(problem: MarkProblem): MarkStep[] {
           gives: `row-${row}`,
         },
       ];
+    if (target === 'first-knot') {
+      const startSide = problem.startSide ?? 'left';
+      const column = firstKnotColumn(OUTLINE_RULES, problem, row, [left, right], startSide);
+      const begins = OUTLINE_RULES.beginsLeft(row, startSide) ? 'left' : 'right';
+      const strings = begins === 'left' ? left : right;
+      return [{ key: 'row-first-knot', values: { row, startSide, begins, strings, column }, gives: `row-${row}` }];
+    }
+    if (target === 'colour-in-row') {
+      const cells = cellsBy(OUTLINE_RULES, problem).map(([, column]) => column);
+      const colour = problem.picture?.palette[problem.colour ?? 0]?.name ?? '';
+      return [
+        {
+          key: 'row-colour',
+          values: { row, colour, cells: cells.length, columns: cells.join(', ') },
+          gives: `row-${row}`,
+        },
+      ];
+    }
+    if (target === 'picture-cut') {
+      const cut = cellsBy(OUTLINE_RULES, { ...problem, from: row, to: row }).length;
+      return left + right > 2 ? [{ key: 'row-picture-cut', values: { ...values, cut }, gives: `row-${row}` }] : [];
+    }
     return left + right > 2 ? [{ key: 'row-corner-cells', values, gives: `row-${row}` }] : [];
   });
 }

@@ -1,7 +1,15 @@
 import type { WorkedStep } from '../steps.ts';
 import type { SumStepKey } from '../sum/solution.ts';
 import { workSum } from './fit-solution.ts';
-import { isFitQuestion, isThreadQuestion, type NumberAsk, type NumberField, type NumberProblem } from './problem.ts';
+import { workMeasures } from './measure-solution.ts';
+import {
+  isFitQuestion,
+  isMeasureQuestion,
+  isThreadQuestion,
+  type NumberAsk,
+  type NumberField,
+  type NumberProblem,
+} from './problem.ts';
 import { workRows } from './row-solution.ts';
 import { workThread } from './thread-solution.ts';
 
@@ -23,10 +31,25 @@ export type NumberStepKey =
   | 'both-ends'
   | 'lone-end'
   | 'folds-from-strings'
-  | 'base-string-in-all';
+  | 'base-string-in-all'
+  | 'row-begins'
+  | 'column-of-knot'
+  | 'knots-of-colour'
+  | 'row-for-picture'
+  | 'plain-rows-above'
+  | 'one-turn'
+  | 'widest-column'
+  | 'swatch-column'
+  | 'columns-on-bar';
 export type NumberHintKey = `look-${NumberAsk}` | `do-${NumberAsk}`;
 export type NumberStep = WorkedStep<NumberStepKey, NumberField>;
 
 /** The figure worked out step by step. */
 export const solution = (problem: NumberProblem): NumberStep[] =>
-  isFitQuestion(problem) ? workSum(problem) : isThreadQuestion(problem) ? workThread(problem) : workRows(problem);
+  isFitQuestion(problem)
+    ? workSum(problem)
+    : isThreadQuestion(problem)
+      ? workThread(problem)
+      : isMeasureQuestion(problem)
+        ? workMeasures(problem)
+        : workRows(problem);

@@ -1,4 +1,4 @@
-import { figure } from '../../numbers.ts';
+import { count, figure } from '../../numbers.ts';
 import { COUNT_BACK, type Hints } from './hint.ts';
 
 export const NUMBER_HINTS: Hints<'number'> = {
@@ -47,4 +47,22 @@ export const NUMBER_HINTS: Hints<'number'> = {
   'look-base-string-in-all': () => 'Look at how many base strings one fold gives.',
   'do-base-string-in-all': ({ foldLength }) =>
     `First find how many folds there are. Then take ${figure(foldLength)} mm that many times.`,
+  'look-column-of-knot': ({ row, startSide }) =>
+    `Look at the number of the row. Row 1 begins on the ${startSide}, and every row begins where the one before it ended. Where does row ${figure(row)} begin?`,
+  'do-column-of-knot': () =>
+    'Find the column of the first knot on that side. If a bundle is tied there, its knot stands in its innermost column. Then go on from there, one column for each further knot.',
+  'look-knots-of-colour': ({ colour }) => `Look for ${colour} in the whole row, and not only where it stands first.`,
+  'do-knots-of-colour': ({ colour }) => `One cell is one knot. Add up all the ${colour} cells of the row.`,
+  'look-plain-rows-above': ({ inset }) =>
+    `Look at column ${figure(inset)}. In which row is the bundle small enough for a knot to be tied there?`,
+  'do-plain-rows-above': ({ inset, pictureRow }) =>
+    `A bundle’s knot stands in its innermost column. So go down to the row in which the larger bundle has ${count(inset, 'string')} or fewer. Then count the rows by which row ${figure(pictureRow)} has to move.`,
+  'look-capacity-low': ({ tenTurns }) =>
+    `Look at the ten turns first: ${figure(tenTurns)} mm. How thick is the cord? Then think which columns are the fewest, the wide ones or the narrow ones.`,
+  'do-capacity-low': ({ barWidth, widest }) =>
+    `Take the thickness of one turn ${figure(widest)} times. See how often that goes into ${figure(barWidth)} mm, and leave out the rest.`,
+  'look-capacity-by-swatch': ({ knots, swatchWidth }) =>
+    `Look at the swatch: ${figure(knots)} knots in ${figure(swatchWidth)} mm. How wide is one of them?`,
+  'do-capacity-by-swatch': ({ barWidth }) =>
+    `Divide the width of the swatch by its knots. See how often that goes into ${figure(barWidth)} mm, and leave out the rest.`,
 };
