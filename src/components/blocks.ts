@@ -7,9 +7,10 @@ import Knot from './Knot.astro';
 import Length from './Length.astro';
 import N from './N.astro';
 import Plate from './Plate.astro';
+import Ring from './Ring.astro';
 import Slip from './Slip.astro';
 import TryIt from './TryIt.astro';
 import When from './When.astro';
 
 /** The blocks that a lesson may use by name, without importing anything. A new block is one more line. */
-export const BLOCKS = { Aside, Caution, Checklist, Exercise, Figure, Knot, Length, N, Plate, Slip, TryIt, When };
+export const BLOCKS = { Aside, Caution, Checklist, Exercise, Figure, Knot, Length, N, Plate, Ring, Slip, TryIt, When };

@@ -229,18 +229,22 @@ export function advisePlan({
   return advised.ok ? (advised.options[0] ?? null) : null;
 }
 
-/** Picture cells of a plan that fall among its corner cells; null where it has no chart. */
-export function pictureLost({ fit, rows, chart }: Pick<Plan, 'fit' | 'rows' | 'chart'>): number | null {
-  if (!chart) return null;
-  const sums = edgeSums(
-    chart,
-    Math.max(1, ...rows.flatMap(({ leftBundle, rightBundle }) => [leftBundle, rightBundle])),
-  );
-  return rows.reduce(
-    (lost, { row, leftBundle, rightBundle }) =>
-      lost +
-      (sums.left[(row - 1) * sums.stride + Math.min(leftBundle, fit.width) - 1] ?? 0) +
-      (sums.right[(row - 1) * sums.stride + Math.min(rightBundle, fit.width) - 1] ?? 0),
-    0,
+/** The picture cells of a plan that fall among its corner cells, as row and column from 1; none where it has no chart. */
+export function lostCells({
+  fit,
+  rows,
+  chart,
+}: Pick<Plan, 'fit' | 'rows' | 'chart'>): (readonly [row: number, column: number])[] {
+  if (!chart) return [];
+  const inPicture = isPicture(chart);
+  return rows.flatMap(({ row, firstColumn, lastColumn }) =>
+    Array.from({ length: fit.width }, (_, index) => index + 1)
+      .filter((column) => column < firstColumn || column > lastColumn)
+      .filter((column) => inPicture(chart.cells[(row - 1) * fit.width + column - 1] ?? -1))
+      .map((column) => [row, column] as const),
   );
 }
+
+/** How many picture cells of a plan fall among its corner cells; null where it has no chart. */
+export const pictureLost = (plan: Pick<Plan, 'fit' | 'rows' | 'chart'>): number | null =>
+  plan.chart ? lostCells(plan).length : null;

@@ -18,6 +18,7 @@ export * from './place-chart.ts';
 export * from './plan.ts';
 export * from './problem.ts';
 export * from './ranges.ts';
+export * from './ring-figures.ts';
 export * from './rows.ts';
 export * from './thread/index.ts';
 export * from './walk.ts';

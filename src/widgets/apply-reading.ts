@@ -4,13 +4,14 @@ import { type Condition, holds } from '../solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
 import { type Plan, type PlanInput, planPiece } from '../solver/plan.ts';
+import { type RingFigure, ringFigure } from '../solver/ring-figures.ts';
 import type { Thread } from '../solver/thread/thread.ts';
 import { loadOwnFigures } from '../store/own-figures.ts';
 import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
-import { lengthRange, type UnitSystem } from '../words/units.ts';
+import { length, lengthRange, type UnitSystem } from '../words/units.ts';
 import { readOwnChart } from './own-chart.ts';
 
 /** What stood in an element when the page was built, so that the example comes back as it was. */
@@ -41,6 +42,19 @@ function putLength(element: HTMLElement, plan: Plan | null, thread: Thread): voi
     else putBack(span, 'textContent');
 }
 
+/** What is measured of the learner's ring: a count, or a length in the two systems of units. */
+function putRing(element: HTMLElement, plan: Plan | null, thread: Thread, barWidth: number | null): void {
+  const { ring, unit } = element.dataset;
+  const value = plan && ringFigure(plan, thread, barWidth, ring as RingFigure);
+  const spans = element.querySelectorAll<HTMLElement>('[data-units]');
+  for (const span of spans)
+    if (value === null) putBack(span, 'textContent');
+    else put(span, length(value, span.dataset['units'] as UnitSystem), 'textContent');
+  if (spans.length > 0) return;
+  if (value === null) putBack(element, 'textContent');
+  else put(element, figureText(value, 'digits', unit), 'textContent');
+}
+
 /** The learner's plan with their own chart, where it can be had and is of the size they entered; else without. */
 async function ownPlan(input: PlanInput): Promise<Plan | null> {
   const wanted = loadOwnFigures().value.chart;
@@ -62,10 +76,12 @@ export async function applyReading(mine: boolean): Promise<void> {
   // Figures may have changed again while a chart was fetched.
   if (run !== runs) return;
   const thread = ownThread();
+  const { barWidth } = loadOwnFigures().value.ring;
   for (const element of document.querySelectorAll<HTMLElement>('[data-figure]'))
     if (plan) put(element, figureFor(plan, element.dataset), 'textContent');
     else putBack(element, 'textContent');
   for (const element of document.querySelectorAll<HTMLElement>('[data-length]')) putLength(element, plan, thread);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-ring]')) putRing(element, plan, thread, barWidth);
   for (const element of document.querySelectorAll<HTMLElement>('[data-when]')) {
     element.dataset['whenBuilt'] ??= String(element.hidden);
     element.hidden = plan
@@ -80,7 +96,7 @@ export async function applyReading(mine: boolean): Promise<void> {
     const name = plate as PlateName;
     const drawn =
       plan &&
-      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread), {
+      drawFigure(name, plan, plateOptions(name, plan, JSON.parse(options), thread, barWidth), {
         id: figure.id,
         words: figureWords,
       });
