@@ -16,8 +16,8 @@ const TURNS = 10;
 const WIDE = 200;
 const LEFT = 80;
 /** Upper and lower edge of the pencil, and of the ruler. */
-const PENCIL = [34, 76] as const;
-const RULER = [106, 140] as const;
+const PENCIL = [46, 88] as const;
+const RULER = [118, 152] as const;
 /** The width of the weakest part of the drawing that is still a mark. */
 const CLOSEST = 5;
 
@@ -68,7 +68,7 @@ function draw(_plan: object, { thread = PLAIN, across = ACROSS }: TenTurnsOption
   shapes.push(
     path('leader', marks),
     path('given leader', d`M${LEFT} ${bottom + 8}V${rulerTop + 14}M${end} ${bottom + 8}V${rulerTop + 14}`),
-    { tag: 'text', x: LEFT + WIDE / 2, y: 18, say: step('label-ten-turns', { mm: diameter * TURNS }), is: 'strong' },
+    { tag: 'text', x: LEFT + WIDE / 2, y: 20, say: step('label-ten-turns', { mm: diameter * TURNS }), is: 'strong' },
     { tag: 'text', x: LEFT - 20, y: rulerBottom - 8, say: step('label-mm'), is: 'quiet', 'text-anchor': 'end' },
   );
   return { width: across, height: rulerBottom + 8, shapes };

@@ -11,7 +11,7 @@ import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
-import { length, lengthRange, type UnitSystem } from '../words/units.ts';
+import { lengthRange, measuredLengths, type UnitSystem } from '../words/units.ts';
 import { readOwnChart } from './own-chart.ts';
 
 /** What stood in an element when the page was built, so that the example comes back as it was. */
@@ -49,7 +49,7 @@ function putRing(element: HTMLElement, plan: Plan | null, thread: Thread, barWid
   const spans = element.querySelectorAll<HTMLElement>('[data-units]');
   for (const span of spans)
     if (value === null) putBack(span, 'textContent');
-    else put(span, length(value, span.dataset['units'] as UnitSystem), 'textContent');
+    else put(span, measuredLengths(value)[span.dataset['units'] as UnitSystem], 'textContent');
   if (spans.length > 0) return;
   if (value === null) putBack(element, 'textContent');
   else put(element, figureText(value, 'digits', unit), 'textContent');

@@ -7,7 +7,7 @@ import { isRingLength, type RingFigure, ringFigure } from '../../src/solver/ring
 import type { Thread } from '../../src/solver/thread/index.ts';
 import { type FigureForm, figureText } from '../../src/words/figure-text.ts';
 import { numberWord } from '../../src/words/numbers.ts';
-import { length, lengthRange } from '../../src/words/units.ts';
+import { lengthRange, measuredLengths } from '../../src/words/units.ts';
 
 /** A block of a lesson as it is written: its name, what the writer set, and what stands inside. */
 export interface Block {
@@ -112,7 +112,7 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
       const of = set['of'] as RingFigure;
       const value = ringFigure(reading.plan, reading.thread, null, of);
       return isRingLength(of)
-        ? length(value, 'metric')
+        ? measuredLengths(value).metric
         : figureText(value, 'digits', set['unit'] as string | undefined);
     }
     case 'When':

@@ -1,8 +1,10 @@
 import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import { isRowsQuestion, type NumberProblem, type RowsQuestion } from '../../solver/exercises/number/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
 import type { Explained } from './help.ts';
 
@@ -17,6 +19,26 @@ const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips:
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
   measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
+};
+
+/** A further question is about the same part of the craft. */
+const ofRows =
+  (asked: (problem: RowsQuestion) => QuestionWords) =>
+  (problem: NumberProblem): QuestionWords => {
+    if (!isRowsQuestion(problem)) throw new RangeError(`${problem.ask} is no question about the rows.`);
+    return asked(problem);
+  };
+
+/** How a further question is asked. */
+const ASKING: {
+  readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<(problem: ProblemOf<K>) => QuestionWords>;
+} = {
+  sum: async () => (await import('../../words/exercises/question.ts')).questionWords,
+  number: async (problem) =>
+    isRowsQuestion(problem)
+      ? ofRows((await import('../../words/exercises/rows-question.ts')).rowsAsked)
+      : (await import('../../words/exercises/question.ts')).questionWords,
+  mark: async () => (await import('../../words/exercises/mark-question.ts')).markAsked,
 };
 
 const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
@@ -56,9 +78,9 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ partingCase, stillPossible }, { questionWords }, slips] = await Promise.all([
+    const [{ partingCase, stillPossible }, asking, slips] = await Promise.all([
       import('../../solver/missteps/parting.ts'),
-      import('../../words/exercises/question.ts'),
+      ASKING[kind](problem),
       MISSTEPS[kind](problem),
     ]);
     const asked = partingCase(slips, judge, problem, sets, earlier);
@@ -67,7 +89,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: questionWords(asked),
+        question: asking(asked),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };

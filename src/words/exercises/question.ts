@@ -1,28 +1,22 @@
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import type { MarkProblem, MarkTarget } from '../../solver/exercises/mark/problem.ts';
-import type {
-  ChartQuestion,
-  CutPlace,
-  CutQuestion,
-  FitAsk,
-  InAllQuestion,
-  InRowAsk,
-  MeasureQuestion,
-  NumberProblem,
-  PieceAsk,
-  Stretch,
+import {
+  type CutPlace,
+  type CutQuestion,
+  type FitAsk,
+  type InAllQuestion,
+  isRowsQuestion,
+  type MeasureQuestion,
+  type NumberProblem,
 } from '../../solver/exercises/number/problem.ts';
-import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
 import type { ThreadKind } from '../../solver/thread/thread.ts';
-import { count, figure, list, ordinal } from '../numbers.ts';
+import { count, figure } from '../numbers.ts';
 import { fieldLabel } from './labels.ts';
+import { markAsked } from './mark-question.ts';
+import type { QuestionWords } from './question-words.ts';
+import { rowsAsked } from './rows-question.ts';
 
-/** An exercise in words: what is known, and what is asked. */
-export interface QuestionWords {
-  readonly given: string;
-  readonly ask: string;
-}
+export type { QuestionWords } from './question-words.ts';
 
 interface ChartOnBar {
   readonly width: number;
@@ -40,21 +34,6 @@ function chartOnBar({ width, capacity, oddMethod, startSide }: ChartOnBar): stri
   return `The chart is ${count(width, 'column')} wide. The bar takes ${figure(capacity)}.${oddMethod === null ? '' : odd[oddMethod]}`;
 }
 
-const often = (step: number): string => (step === 1 ? 'in every row' : `in every ${ordinal(step)} row`);
-
-const bundles = ([left, right]: OutlineFigures['bundles'], what: string): string =>
-  left === right
-    ? `${figure(left)} on each side${what}`
-    : `${figure(left)} on the left and ${figure(right)} on the right${what}`;
-
-function shapedPiece({ width, height, bundles: mounted, closing, openingStep, closingStep }: OutlineFigures): string {
-  const closes =
-    Math.max(...closing) < 2
-      ? 'It keeps its full width to the end.'
-      : `It closes to bundles of ${bundles(closing, '')} in the last row, with one string taken in on each side ${often(closingStep)}.`;
-  return `The chart is ${count(width, 'column')} wide and ${count(height, 'row')} high. The side bundles hold ${bundles(mounted, '')} in row 1. After that, one string is let out on each side ${often(openingStep)}. ${closes}`;
-}
-
 const FIT_ASKED: Readonly<Record<FitAsk, string>> = {
   spare: 'How many strings are spare, before anything is borrowed?',
   'each-side': 'How many strings does each side bundle have in the end?',
@@ -69,19 +48,6 @@ function fitAsked(ask: FitAsk, oddMethod: OddMethod | null): string {
   const counts = oddMethod === 'carried-end' && ask !== 'on-bar';
   return counts ? `${FIT_ASKED[ask]} Count the carried end too.` : FIT_ASKED[ask];
 }
-
-const IN_ROW_ASKED: Readonly<Record<InRowAsk, (row: number, side: SideName | null) => string>> = {
-  'knots-in-row': (row) => `How many knots does row ${row} have?`,
-  'bundle-in-row': (row, side) =>
-    `How many strings are tied as one ${side === null ? 'at each edge' : `at the ${side} edge`} in row ${row}?`,
-  'corner-cells-in-row': (row) => `How many corner cells does row ${row} have, both sides together?`,
-};
-
-const PIECE_ASKED: Readonly<Record<PieceAsk, string>> = {
-  'full-width-row': 'Which row is the first of full width?',
-  'first-closing-row': 'In which row does closing begin?',
-  'corner-cells': 'How many corner cells are there from row 1 to full width, both sides together?',
-};
 
 const PLACES: Readonly<Record<CutPlace, string>> = {
   bar: 'a fold for the bar',
@@ -101,38 +67,6 @@ const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords =
   ask: 'How many millimetres of string do you need for all the folds together?',
 });
 
-const stretchWords = ({ colour, cells }: Stretch, first: boolean): string =>
-  first ? `${count(cells, `${colour} cell`)}` : `${figure(cells)} ${colour}`;
-
-function chartAsked(problem: ChartQuestion): QuestionWords {
-  switch (problem.ask) {
-    case 'column-of-knot': {
-      const { width, row, knot, startSide } = problem;
-      const [left, right] = bundlesIn(OUTLINE_RULES, problem, row);
-      const begins = `Row 1 begins on the ${startSide}.`;
-      return {
-        given:
-          left === 1 && right === 1
-            ? `The chart is ${count(width, 'column')} wide. ${begins} Row ${row} has full width.`
-            : `${shapedPiece(problem)} ${begins}`,
-        ask: `Count the knots of row ${row} as you tie them. In which column does the ${ordinal(knot)} one stand, if you count columns from the left?`,
-      };
-    }
-    case 'knots-of-colour':
-      return {
-        given: `Read from left to right, row ${problem.row} of a chart has ${list(problem.stretches.map((stretch, at) => stretchWords(stretch, at === 0)))}.`,
-        ask: `How many knots does the ${problem.colour} string tie in this row?`,
-      };
-    case 'plain-rows-above': {
-      const { width, bundles: mounted, openingStep, pictureRow, inset } = problem;
-      return {
-        given: `The chart is ${count(width, 'column')} wide. The side bundles hold ${bundles(mounted, '')} in row 1. After that, one string is let out on each side ${often(openingStep)}. The picture begins in row ${pictureRow}. There it reaches from column ${inset} to column ${width + 1 - inset}.`,
-        ask: 'How many plain rows must you add above, so that none of this row falls into a corner?',
-      };
-    }
-  }
-}
-
 const THREADS: Readonly<Record<ThreadKind, string>> = { soft: 'soft floss', firm: 'firm cord' };
 
 const measureAsked = (problem: MeasureQuestion): QuestionWords =>
@@ -147,6 +81,7 @@ const measureAsked = (problem: MeasureQuestion): QuestionWords =>
       };
 
 function numberAsked(problem: NumberProblem): QuestionWords {
+  if (isRowsQuestion(problem)) return rowsAsked(problem);
   switch (problem.ask) {
     case 'cut-length':
       return cutAsked(problem);
@@ -157,46 +92,10 @@ function numberAsked(problem: NumberProblem): QuestionWords {
     case 'on-bar':
     case 'folds-to-cut':
       return { given: chartOnBar(problem), ask: fitAsked(problem.ask, problem.oddMethod) };
-    case 'knots-in-row':
-    case 'bundle-in-row':
-    case 'corner-cells-in-row':
-      return { given: shapedPiece(problem), ask: IN_ROW_ASKED[problem.ask](problem.row, problem.side) };
-    case 'full-width-row':
-    case 'first-closing-row':
-    case 'corner-cells':
-      return { given: shapedPiece(problem), ask: PIECE_ASKED[problem.ask] };
-    case 'column-of-knot':
-    case 'knots-of-colour':
-    case 'plain-rows-above':
-      return chartAsked(problem);
     case 'capacity-low':
     case 'capacity-by-swatch':
       return measureAsked(problem);
   }
-}
-
-const colourOf = ({ picture, colour = 0 }: MarkProblem): string => picture?.palette[colour]?.name ?? '';
-
-const MARK_ASKED: Readonly<Record<MarkTarget, (problem: MarkProblem) => string>> = {
-  'corner-cells': ({ from, to }) =>
-    from === to ? `Mark every corner cell of row ${from}.` : `Mark every corner cell in rows ${from} to ${to}.`,
-  'bundle-knot': ({ from }) => `Mark the cell of each bundle’s knot in row ${from}.`,
-  'first-closing-row': () => 'Mark the row in which closing begins. Any cell of it will do.',
-  'first-knot': ({ from, startSide = 'left' }) =>
-    `Row 1 begins on the ${startSide}. Mark the cell of the first knot of row ${from}.`,
-  'colour-in-row': (problem) =>
-    `Mark every cell of row ${problem.from} in which the ${colourOf(problem)} string ties a knot.`,
-  'picture-cut': ({ to }) => `Mark every coloured cell of rows 1 to ${to} that falls into a corner and would be lost.`,
-};
-
-/** What is known of a chart to mark; its picture stands on it. */
-function markGiven(problem: MarkProblem): string {
-  const { picture, target } = problem;
-  if (!picture) return shapedPiece(problem);
-  const colours = `The ground is ${picture.palette[picture.ground]?.name}, and the picture has ${list(picture.palette.flatMap(({ name }, index) => (index === picture.ground ? [] : [name])))}.`;
-  return target === 'picture-cut'
-    ? `${shapedPiece(problem)} ${colours}`
-    : `Each row of the chart has its number beside it. ${colours}`;
 }
 
 const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWords } = {
@@ -211,7 +110,7 @@ const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWord
     };
   },
   number: numberAsked,
-  mark: (problem) => ({ given: markGiven(problem), ask: MARK_ASKED[problem.target](problem) }),
+  mark: markAsked,
 };
 
 /** The question of an exercise. No figure of its answer is in it. */

@@ -1,5 +1,6 @@
 import { bundlesIn, firstKnotColumn, OUTLINE_RULES } from '../outline.ts';
 import type { WorkedStep } from '../steps.ts';
+import { cellsOf } from './picture.ts';
 import type { MarkField, MarkProblem, MarkTarget } from './problem.ts';
 import { cellsBy } from './solve.ts';
 
@@ -12,6 +13,17 @@ export type MarkStepKey =
   | 'row-picture-cut';
 export type MarkHintKey = `look-${MarkTarget}` | `do-${MarkTarget}`;
 export type MarkStep = WorkedStep<MarkStepKey, MarkField>;
+
+/** A row of the picture as it is read aloud, from left to right: '2 chalk, 3 rust, 2 chalk'. */
+function readOut({ picture }: MarkProblem, row: number): string {
+  const told: { cells: number; colour: number }[] = [];
+  for (const colour of picture ? cellsOf(picture, row) : []) {
+    const last = told.at(-1);
+    if (last?.colour === colour) last.cells += 1;
+    else told.push({ cells: 1, colour });
+  }
+  return told.map(({ cells, colour }) => `${cells} ${picture?.palette[colour]?.name}`).join(', ');
+}
 
 /** What is marked, row by row, and why; rows without a cell to mark are passed over. */
 export function solution(problem: MarkProblem): MarkStep[] {
@@ -51,7 +63,7 @@ export function solution(problem: MarkProblem): MarkStep[] {
       return [
         {
           key: 'row-colour',
-          values: { row, colour, cells: cells.length, columns: cells.join(', ') },
+          values: { row, colour, cells: cells.length, columns: cells.join(', '), read: readOut(problem, row) },
           gives: `row-${row}`,
         },
       ];

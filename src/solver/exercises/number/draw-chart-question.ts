@@ -57,7 +57,8 @@ export function drawChartQuestion(
       return { kind: 'number', ask, ...piece, row: next(full, lastFull), ...drawStretches(next, piece.width) };
     case 'plain-rows-above': {
       const bundle = Math.max(...piece.bundles);
-      const pictureRow = Math.min(next(1, 2), Math.max(1, full - 1));
+      // Row 1 is plain as a rule, so the picture begins below it.
+      const pictureRow = Math.min(next(2, 3), Math.max(1, full - 1));
       const here = Math.max(...bundlesIn(OUTLINE_RULES, piece, pictureRow));
       return { kind: 'number', ask, ...piece, pictureRow, inset: next(1, Math.max(1, Math.min(bundle, here) - 1)) };
     }

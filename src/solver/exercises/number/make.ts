@@ -53,7 +53,10 @@ export function make(seed: Seed, level: Level, options: NumberOptions = {}): Num
   }
 
   // String is cut for any piece, a straight one too; the rows of a straight one are nothing to ask about.
-  const made = drawPiece(next, known, options, isThreadAsk(ask));
+  const own = options.width !== undefined && options.capacity !== undefined;
+  // A picture in row 2 or 3 can only be cut while the bundles are large.
+  const deep = ask === 'plain-rows-above' && !own ? 4 : 1;
+  const made = drawPiece(next, known, options, isThreadAsk(ask), (bundles) => Math.min(...bundles) >= deep);
   if ('ok' in made) return made;
   const { piece, fit } = made;
   if (isThreadAsk(ask)) return drawThreadQuestion(next, ask, fit, piece.height, options.thread);

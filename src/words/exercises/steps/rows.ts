@@ -105,8 +105,8 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
       `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}. ${Number(strings) > 1 ? `A bundle of ${figure(strings)} is tied there` : 'The edge there is a single string'}, so the first knot of row ${figure(row)} stands in column ${figure(column)}.`,
   ],
   'row-colour': [
-    ({ row, colour, cells, columns }) =>
-      `In row ${figure(row)} ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
+    ({ row, colour, cells, columns, read }) =>
+      `From left to right, row ${figure(row)} reads ${read}. So ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
   ],
   'row-picture-cut': [
     ({ row, cornersLeft, cornersRight, cut }) =>
