@@ -182,6 +182,7 @@ describe('worked steps', () => {
       'base-string-in-all': true,
       'row-corner-cells': true,
       'row-bundle-knots': true,
+      'bundles-in-row': true,
       'row-begins': true,
       'column-of-knot': true,
       'knots-of-colour': true,

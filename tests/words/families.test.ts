@@ -11,12 +11,14 @@ import { slipsOf } from '../../src/solver/missteps/slips.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
 import { MEASURING_STEPS } from '../../src/words/exercises/steps/measuring.ts';
+import { READING_STEPS } from '../../src/words/exercises/steps/reading.ts';
 import { ROW_STEPS } from '../../src/words/exercises/steps/rows.ts';
 import { lineOf, type Sayings } from '../../src/words/exercises/steps/saying.ts';
 import { THREAD_STEPS } from '../../src/words/exercises/steps/thread.ts';
 import { slipWords } from '../../src/words/slips/index.ts';
 import { tellFitting } from '../../src/words/slips/tell-fitting.ts';
 import { tellMeasuring } from '../../src/words/slips/tell-measuring.ts';
+import { tellReading } from '../../src/words/slips/tell-reading.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
 import { slipIn, type Tell } from '../../src/words/slips/telling.ts';
@@ -37,20 +39,28 @@ const TELLS: Readonly<Record<Family, Tell>> = {
   rows: tellRows,
   thread: tellThread,
   measuring: tellMeasuring,
+  reading: tellReading,
 };
 const STEPS: Readonly<Record<Family, Sayings>> = {
   fitting: FITTING_STEPS,
   rows: ROW_STEPS,
   thread: THREAD_STEPS,
   measuring: MEASURING_STEPS,
+  reading: READING_STEPS,
 };
-const NUMBER_SLIPS = { fitting: ofFits, rows: ofRows, thread: ofThread, measuring: ofMeasures } as const;
+const NUMBER_SLIPS = {
+  fitting: ofFits,
+  rows: ofRows,
+  thread: ofThread,
+  measuring: ofMeasures,
+  reading: ofRows,
+} as const;
 
 const workOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => exercises[kind].solution(problem);
 const singlesOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => slipsOf[kind].singles(problem);
 
 test('problems of all families are looked at', () =>
-  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread', 'measuring'])));
+  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread', 'measuring', 'reading'])));
 
 test('the family of a problem has words for every slip that explains an answer to it', () => {
   for (const problem of PROBLEMS)

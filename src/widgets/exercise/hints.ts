@@ -1,5 +1,5 @@
 import type { FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { familyOf } from '../../solver/exercises/family.ts';
+import { isRowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { pointing } from '../../solver/exercises/pointing.ts';
 import { type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
 import type { HelpBoard, LikeIt } from './help.ts';
@@ -8,7 +8,7 @@ import type { HelpBoard, LikeIt } from './help.ts';
 const HINTS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Partial<Hints<K>>> } = {
   sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
   number: async (problem) =>
-    familyOf(problem) === 'rows'
+    isRowsQuestion(problem)
       ? (await import('../../words/exercises/hints/rows.ts')).ROW_HINTS
       : (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,

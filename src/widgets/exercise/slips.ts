@@ -18,6 +18,7 @@ const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips:
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
+  reading: () => import('../../solver/exercises/number/row-missteps.ts'),
   measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
 };
 
@@ -45,6 +46,7 @@ const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+  reading: async () => (await import('../../words/slips/tell-reading.ts')).tellReading,
   measuring: async () => (await import('../../words/slips/tell-measuring.ts')).tellMeasuring,
 };
 

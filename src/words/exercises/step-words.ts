@@ -3,6 +3,7 @@ import type { StepKeyOf } from '../../solver/exercises/steps.ts';
 import type { Step } from '../../solver/problem.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
 import { MEASURING_STEPS } from './steps/measuring.ts';
+import { READING_STEPS } from './steps/reading.ts';
 import { ROW_STEPS } from './steps/rows.ts';
 import { lineOf, type Saying } from './steps/saying.ts';
 import { THREAD_STEPS } from './steps/thread.ts';
@@ -13,6 +14,7 @@ const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
   ...ROW_STEPS,
   ...THREAD_STEPS,
   ...MEASURING_STEPS,
+  ...READING_STEPS,
 };
 
 /** One step of a worked solution, in one to three sentences. */

@@ -2,6 +2,7 @@ import type { OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { RowSlip } from '../../solver/missteps/rows.ts';
 import type { SideName } from '../../solver/piece.ts';
 import { count, figure, noun } from '../numbers.ts';
+import type { ReadingSlip } from './reading.ts';
 import type { SlipText } from './slip-text.ts';
 
 /** A shaped piece, what is asked of it, and what the learner entered. */
@@ -56,7 +57,7 @@ const rowByRow = ({ phase, piece }: SlippedRow): string =>
     ? `Begin in row ${figure(piece.height)} and go back row by row. Say at each one what the bundles hold.`
     : 'Begin in row 1 and go on row by row. Say at each one what the bundles hold.';
 
-export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipText>> = {
+export const ROW_WORDS: Readonly<Record<Exclude<RowSlip, ReadingSlip>, (slipped: SlippedRow) => SlipText>> = {
   'bundle-counted-as-strings': ({ row, left, right, piece }) => ({
     did: `counted a knot for each of the ${count(piece.width, 'string')}`,
     why: `The bundles${inRow(row)} hold ${left === right ? `${count(left, 'string')} each` : `${count(left, 'string')} on the left and ${figure(right)} on the right`}. One knot goes round a whole bundle, and it counts as one.`,
@@ -136,30 +137,5 @@ export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipTe
     did: wanted === 'figure' ? 'began to count at the edge of the chart' : 'marked the outermost column',
     why: `The knot of a bundle stands in its innermost column${inRow(row)}. The columns outside it are corner cells.`,
     next: 'Count in from the edge, one column for each string of the bundle. The knot stands in the last of these.',
-  }),
-  'begun-at-wrong-side': ({ row, startSide = 'left' }) => ({
-    did: `began row ${figure(row)} at the other edge`,
-    why: `Row 1 begins on the ${startSide}. Every row begins where the one before it ended, so the sides change from row to row.`,
-    next: `All odd rows begin on the ${startSide}, like row 1. All even rows begin on the other side.`,
-  }),
-  'knot-one-off': ({ row }) => ({
-    did: 'went one column too far, or stopped one too soon',
-    why: `The first knot of row ${figure(row)} is knot 1 already. From there it is one step fewer than you count knots.`,
-    next: 'Put a finger on the first knot and say “one”. Then count on aloud.',
-  }),
-  'stretches-counted': ({ colour, wanted }) => ({
-    did: `${wanted === 'figure' ? 'counted' : 'marked'} one for each stretch of ${colour}`,
-    why: 'A stretch is as many knots as it has cells. One cell is one knot.',
-    next: `${wanted === 'figure' ? 'Count' : 'Mark'} all cells of each stretch.`,
-  }),
-  'first-stretch-only': ({ colour, wanted }) => ({
-    did: `stopped after the first stretch of ${colour}`,
-    why: `The row has ${colour} again farther on. The string floats along the back and ties there too.`,
-    next: `Read on to the end of the row, and ${wanted === 'figure' ? 'count' : 'mark'} every cell of this colour.`,
-  }),
-  'plain-corners-marked': () => ({
-    did: 'marked every corner cell, plain ones too',
-    why: 'A corner cell of plain ground loses nothing, for no part of the picture stands there.',
-    next: 'Of the corner cells mark only those that have a colour of the picture.',
   }),
 };

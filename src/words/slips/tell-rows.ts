@@ -1,9 +1,8 @@
-import type { AnswerOf } from '../../solver/exercises/contract.ts';
+import type { AnswerOf, ExerciseProblem } from '../../solver/exercises/contract.ts';
 import { readCells } from '../../solver/exercises/mark/judge.ts';
 import type { MarkProblem } from '../../solver/exercises/mark/problem.ts';
 import { isRowsQuestion, type RowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { bundlesIn, OUTLINE_RULES } from '../../solver/exercises/outline.ts';
-import type { RowSlip } from '../../solver/missteps/rows.ts';
 import { ROW_WORDS, type SlippedRow } from './rows.ts';
 import { type Answer, figureIn, type Tell } from './telling.ts';
 
@@ -26,7 +25,8 @@ function colourOf(problem: RowsQuestion | MarkProblem): string | null {
   return problem.ask === 'knots-of-colour' ? problem.colour : null;
 }
 
-function slippedRow(problem: RowsQuestion | MarkProblem, answer: Answer): SlippedRow {
+/** What a slip of the rows is told with. */
+export function slippedRow(problem: RowsQuestion | MarkProblem, answer: Answer): SlippedRow {
   const row = rowAsked(problem);
   const [left, right] = bundlesIn(OUTLINE_RULES, problem, row ?? 1);
   const asked = problem.kind === 'mark' ? problem.target : problem.ask;
@@ -50,9 +50,12 @@ function slippedRow(problem: RowsQuestion | MarkProblem, answer: Answer): Slippe
   };
 }
 
+/** Whether slips of the rows can be made in a problem. */
+export const isOfRows = (problem: ExerciseProblem): problem is RowsQuestion | MarkProblem =>
+  problem.kind === 'mark' || (problem.kind === 'number' && isRowsQuestion(problem));
+
 /** Slips of the rows, in a figure of theirs or in cells marked. */
-export const tellRows: Tell = (slip, problem, answer) => {
-  if (!(slip in ROW_WORDS) || problem.kind === 'sum') return null;
-  if (problem.kind === 'number' && !isRowsQuestion(problem)) return null;
-  return ROW_WORDS[slip as RowSlip](slippedRow(problem, answer));
-};
+export const tellRows: Tell = (slip, problem, answer) =>
+  slip in ROW_WORDS && isOfRows(problem)
+    ? ROW_WORDS[slip as keyof typeof ROW_WORDS](slippedRow(problem, answer))
+    : null;

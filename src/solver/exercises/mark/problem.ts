@@ -65,3 +65,6 @@ export interface MarkOptions extends OutlineOptions {
   readonly from?: number | undefined;
   readonly to?: number | undefined;
 }
+
+/** Whether it is about how the chart is read, and not about the outline alone. */
+export const readsChart = ({ target }: MarkProblem): boolean => !DRAWN_TARGETS.some((drawn) => drawn === target);

@@ -1,18 +1,9 @@
-import { bundlesIn, cornersIn, firstKnotColumn, OUTLINE_RULES, openingCorners } from '../outline.ts';
-import {
-  type ChartQuestion,
-  type ColumnQuestion,
-  type InRowQuestion,
-  isChartQuestion,
-  isInRowQuestion,
-  type PieceQuestion,
-  type RowsQuestion,
-} from './problem.ts';
+import { bundlesIn, cornersIn, OUTLINE_RULES, openingCorners } from '../outline.ts';
+import { type InRowQuestion, isInRowQuestion, type PieceQuestion } from './problem.ts';
 import type { NumberStep } from './solution.ts';
-import { fromOutline, lengthsOf, rowForPicture } from './solve.ts';
 
 /** How a row comes by its bundles; the phases are told apart by what the bundles do there. */
-function rowStep(problem: InRowQuestion | ColumnQuestion): NumberStep {
+function rowStep(problem: InRowQuestion): NumberStep {
   const { row, height, bundles, closing, openingStep, closingStep } = problem;
   const [left, right] = bundlesIn(OUTLINE_RULES, problem, row);
   if (left === 1 && right === 1)
@@ -103,51 +94,6 @@ function workPiece(problem: PieceQuestion): NumberStep[] {
   return [...eachRow, { key: 'corner-cells', values: { rows: full - 1, cells }, gives: 'figure' }];
 }
 
-function workChart(problem: ChartQuestion): NumberStep[] {
-  switch (problem.ask) {
-    case 'column-of-knot': {
-      const { row, knot, startSide } = problem;
-      const bundles = bundlesIn(OUTLINE_RULES, problem, row);
-      const first = firstKnotColumn(OUTLINE_RULES, problem, row, bundles, startSide);
-      const begins = OUTLINE_RULES.beginsLeft(row, startSide) ? 'left' : 'right';
-      return [
-        rowStep(problem),
-        { key: 'row-begins', values: { row, startSide, begins, first }, gives: null },
-        {
-          key: 'column-of-knot',
-          values: {
-            knot,
-            begins,
-            first,
-            steps: OUTLINE_RULES.stepsTo(knot),
-            column: fromOutline(OUTLINE_RULES, problem),
-          },
-          gives: 'figure',
-        },
-      ];
-    }
-    case 'knots-of-colour': {
-      const lengths = lengthsOf(problem);
-      const values = {
-        row: problem.row,
-        colour: problem.colour,
-        stretches: lengths.length,
-        sum: lengths.join(' + '),
-        knots: fromOutline(OUTLINE_RULES, problem),
-      };
-      return [{ key: 'knots-of-colour', values, gives: 'figure' }];
-    }
-    case 'plain-rows-above': {
-      const { pictureRow, inset, bundles } = problem;
-      const row = rowForPicture(OUTLINE_RULES, problem);
-      return [
-        { key: 'row-for-picture', values: { inset, bundle: Math.max(...bundles), row }, gives: null },
-        { key: 'plain-rows-above', values: { pictureRow, row, plain: row - pictureRow }, gives: 'figure' },
-      ];
-    }
-  }
-}
-
 /** A figure of the rows, worked out. */
-export const workRows = (problem: RowsQuestion): NumberStep[] =>
-  isInRowQuestion(problem) ? workRow(problem) : isChartQuestion(problem) ? workChart(problem) : workPiece(problem);
+export const workRows = (problem: InRowQuestion | PieceQuestion): NumberStep[] =>
+  isInRowQuestion(problem) ? workRow(problem) : workPiece(problem);

@@ -3,6 +3,7 @@ import type { SumStepKey } from '../sum/solution.ts';
 import { workSum } from './fit-solution.ts';
 import { workMeasures } from './measure-solution.ts';
 import {
+  isChartQuestion,
   isFitQuestion,
   isMeasureQuestion,
   isThreadQuestion,
@@ -10,6 +11,7 @@ import {
   type NumberField,
   type NumberProblem,
 } from './problem.ts';
+import { workChart } from './reading-solution.ts';
 import { workRows } from './row-solution.ts';
 import { workThread } from './thread-solution.ts';
 
@@ -32,6 +34,7 @@ export type NumberStepKey =
   | 'lone-end'
   | 'folds-from-strings'
   | 'base-string-in-all'
+  | 'bundles-in-row'
   | 'row-begins'
   | 'column-of-knot'
   | 'knots-of-colour'
@@ -45,11 +48,9 @@ export type NumberHintKey = `look-${NumberAsk}` | `do-${NumberAsk}`;
 export type NumberStep = WorkedStep<NumberStepKey, NumberField>;
 
 /** The figure worked out step by step. */
-export const solution = (problem: NumberProblem): NumberStep[] =>
-  isFitQuestion(problem)
-    ? workSum(problem)
-    : isThreadQuestion(problem)
-      ? workThread(problem)
-      : isMeasureQuestion(problem)
-        ? workMeasures(problem)
-        : workRows(problem);
+export function solution(problem: NumberProblem): NumberStep[] {
+  if (isFitQuestion(problem)) return workSum(problem);
+  if (isThreadQuestion(problem)) return workThread(problem);
+  if (isMeasureQuestion(problem)) return workMeasures(problem);
+  return isChartQuestion(problem) ? workChart(problem) : workRows(problem);
+}

@@ -1,15 +1,16 @@
 import type { KindName } from '../../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
-import { count, figure, noun, ordinal, type Value } from '../../numbers.ts';
+import { count, figure, noun, type Value } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
 import type { MeasuringStepKey } from './measuring.ts';
-import type { Saying } from './saying.ts';
+import type { ReadingStepKey } from './reading.ts';
+import { both, type Saying } from './saying.ts';
 import type { ThreadStepKey } from './thread.ts';
 
-export type RowStepKey = Exclude<StepKeyOf<KindName>, FittingStepKey | ThreadStepKey | MeasuringStepKey>;
-
-const both = (left: Value, right: Value): string =>
-  left === right ? `${figure(left)} on each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
+export type RowStepKey = Exclude<
+  StepKeyOf<KindName>,
+  FittingStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
+>;
 
 const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × `);
 
@@ -75,41 +76,5 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
   'row-bundle-knots': [
     ({ row, left, right, columnLeft, columnRight }) =>
       `A bundle’s knot stands in its innermost column. In row ${figure(row)}, ${edge(left, 'left', columnLeft)}, and ${edge(right, 'right', columnRight)}.`,
-  ],
-  'row-begins': [
-    ({ row, startSide, begins, first }) =>
-      `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}. The first knot of row ${figure(row)} stands in column ${figure(first)}.`,
-  ],
-  'column-of-knot': [
-    ({ knot, begins, steps, column }) =>
-      `The ${ordinal(Number(knot))} knot stands ${count(steps, 'column')} farther to the ${begins === 'left' ? 'right' : 'left'}, in column ${figure(column)}.`,
-    ({ begins, first, steps, column }) =>
-      `${figure(first)} ${begins === 'left' ? '+' : '−'} ${figure(steps)} = ${figure(column)}`,
-  ],
-  'knots-of-colour': [
-    ({ row, colour, stretches, knots }) =>
-      `Row ${figure(row)} has ${count(stretches, 'stretch')} of ${colour}. One cell is one knot, so the ${colour} string ties ${figure(knots)}.`,
-    ({ stretches, sum, knots }) => (Number(stretches) > 1 ? `${sum} = ${figure(knots)}` : ''),
-  ],
-  'row-for-picture': [
-    ({ inset, bundle, row }) =>
-      `A knot is tied in column ${figure(inset)} as soon as the bundles have ${count(inset, 'string')} or fewer. They begin with ${figure(bundle)}, so that is in row ${figure(row)}.`,
-  ],
-  'plain-rows-above': [
-    ({ pictureRow, row, plain }) =>
-      `The picture begins in row ${figure(pictureRow)}, and it has to move down to row ${figure(row)}. That takes ${count(plain, 'plain row')}.`,
-    ({ pictureRow, row, plain }) => `${figure(row)} − ${figure(pictureRow)} = ${figure(plain)}`,
-  ],
-  'row-first-knot': [
-    ({ row, startSide, begins, strings, column }) =>
-      `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}. ${Number(strings) > 1 ? `A bundle of ${figure(strings)} is tied there` : 'The edge there is a single string'}, so the first knot of row ${figure(row)} stands in column ${figure(column)}.`,
-  ],
-  'row-colour': [
-    ({ row, colour, cells, columns, read }) =>
-      `From left to right, row ${figure(row)} reads ${read}. So ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
-  ],
-  'row-picture-cut': [
-    ({ row, cornersLeft, cornersRight, cut }) =>
-      `Row ${figure(row)} has corner cells at its edges: ${both(cornersLeft, cornersRight)}. ${Number(cut) === 0 ? 'None of them belongs to the picture.' : `Of these, ${count(cut, 'cell')} ${noun(cut, 'belongs', 'belong')} to the picture.`}`,
   ],
 };
