@@ -155,7 +155,9 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
       const about = `${kind} ${familyOf(await problemOn(page.locator(`#${id}`), kind))}`;
       if (met.has(about)) continue;
       met.add(about);
-      // Nothing of what an exercise before it has fetched may be at hand.
+      // Nothing of what an exercise before it has fetched may be at hand, and nothing missed in it be known: a
+      // half-worked neighbour would be made anew for that.
+      await page.evaluate(() => localStorage.clear());
       await page.goto(path);
       const sheet = await exerciseSheet(page, id);
       await loads.settled();
