@@ -1,7 +1,7 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { isDark, markOf } from '../../figures/marks.ts';
+import { markOf } from '../../figures/marks.ts';
 import { judge } from '../../solver/exercises/mark/judge.ts';
-import type { Cell, Picture } from '../../solver/exercises/mark/problem.ts';
+import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
@@ -12,13 +12,10 @@ const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
 
-/** The mark of a colour, so that a picture is read without its colours. */
-const ColourMark = (props: { picture: Picture | undefined; colour: number }): JSX.Element => (
+/** The mark of a colour, so that a picture is read without its colours; it is seen on dark ones and on light ones. */
+const ColourMark = (props: { colour: number }): JSX.Element => (
   <svg viewBox="0 0 10 10" aria-hidden="true">
-    <path
-      class={isDark(props.picture?.palette[props.colour]?.colour ?? '') ? 'f-mark f-on-dark' : 'f-mark'}
-      d={markOf(props.colour)}
-    />
+    <path d={markOf(props.colour)} />
   </svg>
 );
 
@@ -100,7 +97,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                           onClick={() => toggle(row, column)}
                         >
                           <Show when={picture() && colourAt(row, column) !== picture()?.ground}>
-                            <ColourMark picture={picture()} colour={colourAt(row, column)} />
+                            <ColourMark colour={colourAt(row, column)} />
                           </Show>
                         </button>
                       </td>
@@ -120,7 +117,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                 <li>
                   <span class="mark-swatch" style={{ '--thread': colour }}>
                     <Show when={index() !== drawn().ground}>
-                      <ColourMark picture={drawn()} colour={index()} />
+                      <ColourMark colour={index()} />
                     </Show>
                   </span>{' '}
                   {name}

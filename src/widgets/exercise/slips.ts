@@ -1,6 +1,6 @@
 import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf } from '../../solver/exercises/family.ts';
-import { isRowsQuestion, type NumberProblem, type RowsQuestion } from '../../solver/exercises/number/problem.ts';
+import { isFitQuestion, isRowsQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
@@ -22,24 +22,16 @@ const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips:
   measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
 };
 
-/** A further question is about the same part of the craft. */
-const ofRows =
-  (asked: (problem: RowsQuestion) => QuestionWords) =>
-  (problem: NumberProblem): QuestionWords => {
-    if (!isRowsQuestion(problem)) throw new RangeError(`${problem.ask} is no question about the rows.`);
-    return asked(problem);
-  };
-
-/** How a further question is asked. */
-const ASKING: {
-  readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<(problem: ProblemOf<K>) => QuestionWords>;
-} = {
-  sum: async () => (await import('../../words/exercises/question.ts')).questionWords,
-  number: async (problem) =>
-    isRowsQuestion(problem)
-      ? ofRows((await import('../../words/exercises/rows-question.ts')).rowsAsked)
-      : (await import('../../words/exercises/question.ts')).questionWords,
-  mark: async () => (await import('../../words/exercises/mark-question.ts')).markAsked,
+/** How a further question of each kind is asked; it is about the same part of the craft as the one before it. */
+const ASKING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<QuestionWords> } = {
+  sum: async (problem) => (await import('../../words/exercises/fit-question.ts')).sumAsked(problem),
+  number: async (problem) => {
+    if (isFitQuestion(problem)) return (await import('../../words/exercises/fit-question.ts')).fitFigureAsked(problem);
+    if (isRowsQuestion(problem)) return (await import('../../words/exercises/rows-question.ts')).rowsAsked(problem);
+    const { measureAsked, threadAsked } = await import('../../words/exercises/measure-question.ts');
+    return isThreadQuestion(problem) ? threadAsked(problem) : measureAsked(problem);
+  },
+  mark: async (problem) => (await import('../../words/exercises/mark-question.ts')).markAsked(problem),
 };
 
 const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
@@ -80,9 +72,8 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ partingCase, stillPossible }, asking, slips] = await Promise.all([
+    const [{ partingCase, stillPossible }, slips] = await Promise.all([
       import('../../solver/missteps/parting.ts'),
-      ASKING[kind](problem),
       MISSTEPS[kind](problem),
     ]);
     const asked = partingCase(slips, judge, problem, sets, earlier);
@@ -91,7 +82,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: asking(asked),
+        question: await ASKING[kind](asked),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };
