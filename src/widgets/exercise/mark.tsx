@@ -1,5 +1,4 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { markOf } from '../../figures/marks.ts';
 import { judge } from '../../solver/exercises/mark/judge.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
@@ -11,13 +10,6 @@ const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
   Array.isArray(entered['cells']) ? (entered['cells'] as readonly Cell[]) : [];
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
-
-/** The mark of a colour, so that a picture is read without its colours; it is seen on dark ones and on light ones. */
-const ColourMark = (props: { colour: number }): JSX.Element => (
-  <svg viewBox="0 0 10 10" aria-hidden="true">
-    <path d={markOf(props.colour)} />
-  </svg>
-);
 
 /** Part of a chart whose cells are marked with pointer, touch or keys: arrows move, space marks. */
 function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
@@ -32,6 +24,8 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
   const columns = () => range(1, props.problem.width);
   const [at, setAt] = createSignal<Cell>([0, 1]);
   const place = (): Cell => (shown().includes(at()[0]) ? at() : [shown()[0] ?? 1, 1]);
+  /** Which mark a colour has, so that a picture is read without its colours; the ground has none. */
+  const markOf = (colour: number) => (colour === picture()?.ground ? undefined : colour);
   const nameAt = (row: number, column: number) => {
     const drawn = picture();
     return drawn ? `, ${drawn.palette[colourAt(row, column)]?.name}` : '';
@@ -90,16 +84,13 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}
                           aria-pressed={marked(row, column)}
+                          data-mark={picture() && markOf(colourAt(row, column))}
                           style={{ '--thread': picture()?.palette[colourAt(row, column)]?.colour }}
                           aria-label={`row ${row}, column ${column}${nameAt(row, column)}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
                           tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
                           onFocus={() => setAt([row, column])}
                           onClick={() => toggle(row, column)}
-                        >
-                          <Show when={picture() && colourAt(row, column) !== picture()?.ground}>
-                            <ColourMark colour={colourAt(row, column)} />
-                          </Show>
-                        </button>
+                        />
                       </td>
                     )}
                   </For>
@@ -115,12 +106,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
             <For each={drawn().palette}>
               {({ name, colour }, index) => (
                 <li>
-                  <span class="mark-swatch" style={{ '--thread': colour }}>
-                    <Show when={index() !== drawn().ground}>
-                      <ColourMark colour={index()} />
-                    </Show>
-                  </span>{' '}
-                  {name}
+                  <span class="mark-swatch" data-mark={markOf(index())} style={{ '--thread': colour }} /> {name}
                 </li>
               )}
             </For>
