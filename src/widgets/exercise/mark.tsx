@@ -75,17 +75,20 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                   <th scope="row">{row}</th>
                   <For each={columns()}>
                     {(column) => (
-                      // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of that grid
                       // biome-ignore lint/a11y/useFocusableInteractive: its button takes the focus
-                      <td role="gridcell" aria-selected={marked(row, column)}>
+                      <td
+                        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of that grid
+                        role="gridcell"
+                        aria-selected={marked(row, column)}
+                        data-mark={picture() && markOf(colourAt(row, column))}
+                        style={{ '--thread': picture()?.palette[colourAt(row, column)]?.colour }}
+                      >
                         <button
                           data-needs-script
                           type="button"
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}
                           aria-pressed={marked(row, column)}
-                          data-mark={picture() && markOf(colourAt(row, column))}
-                          style={{ '--thread': picture()?.palette[colourAt(row, column)]?.colour }}
                           aria-label={`row ${row}, column ${column}${nameAt(row, column)}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
                           tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
                           onFocus={() => setAt([row, column])}
