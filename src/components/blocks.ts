@@ -9,6 +9,7 @@ import Length from './Length.astro';
 import N from './N.astro';
 import Plate from './Plate.astro';
 import ReadersOnly from './ReadersOnly.astro';
+import Ring from './Ring.astro';
 import RoomOnly from './RoomOnly.astro';
 import Slip from './Slip.astro';
 import SpeakerNotes from './SpeakerNotes.astro';
@@ -28,6 +29,7 @@ export const BLOCKS = {
   N,
   Plate,
   ReadersOnly,
+  Ring,
   RoomOnly,
   Slip,
   SpeakerNotes,

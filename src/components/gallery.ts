@@ -82,10 +82,15 @@ export const knotPlates = (): KnotPlates[] =>
 /** The figures of a plan, in the order of the work, with what each shows. */
 const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<Record<string, unknown>> }[] = [
   { name: 'chart' },
+  { name: 'row-read', options: { row: 16 } },
+  { name: 'ten-turns' },
+  { name: 'capacity-range' },
   { name: 'folds-why' },
   { name: 'bar', options: { stage: 'capacity' } },
   { name: 'bar', options: { stage: 'shared' } },
   { name: 'bar', options: { stage: 'fitted' } },
+  { name: 'ways-to-hang' },
+  { name: 'placing' },
   { name: 'cut-strings' },
   { name: 'outline' },
   { name: 'outline', options: { show: 'bundles' } },

@@ -1,5 +1,6 @@
 import type { Plan } from '../solver/plan.ts';
 import { bar } from './bar.ts';
+import { capacityRange } from './capacity-range.ts';
 import { chart } from './chart.ts';
 import { closing } from './closing.ts';
 import { cutStrings } from './cut-strings.ts';
@@ -8,12 +9,17 @@ import { foldsWhy } from './folds-why.ts';
 import { gathering } from './gathering.ts';
 import { opening } from './opening.ts';
 import { outline } from './outline.ts';
+import { placing } from './placing.ts';
 import { row } from './row.ts';
+import { rowRead } from './row-read.ts';
 import { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
+import { tenTurns } from './ten-turns.ts';
+import { waysToHang } from './ways-to-hang.ts';
 
 /** Every figure by its name: one file and one line each. */
 export const figures = {
   bar,
+  'capacity-range': capacityRange,
   chart,
   closing,
   'cut-strings': cutStrings,
@@ -21,7 +27,11 @@ export const figures = {
   gathering,
   opening,
   outline,
+  placing,
   row,
+  'row-read': rowRead,
+  'ten-turns': tenTurns,
+  'ways-to-hang': waysToHang,
 };
 
 export type FigureName = keyof typeof figures;

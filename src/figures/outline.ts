@@ -1,3 +1,4 @@
+import { lostCells, type Margins, pictureLost } from '../solver/advise.ts';
 import type { Plan } from '../solver/plan.ts';
 import { chartCells } from './cells.ts';
 import { cord, twist } from './cord.ts';
@@ -13,6 +14,10 @@ export interface OutlineOptions {
   readonly row?: number | undefined;
   /** What the corners show: cells that are not tied (default), or the strings gathered there. */
   readonly show?: 'corners' | 'bundles' | undefined;
+  /** Whether picture cells among the corner cells are marked. */
+  readonly lost?: boolean | undefined;
+  /** Plain rows and columns that were added round the chart; they are tinted. */
+  readonly added?: Partial<Margins> | undefined;
   readonly across?: number | undefined;
 }
 
@@ -25,7 +30,9 @@ export type OutlineKey =
   | 'outline-closing'
   | 'outline-last-row'
   | 'outline-corners'
-  | 'outline-row';
+  | 'outline-row'
+  | 'outline-lost'
+  | 'outline-added';
 
 export type OutlinePlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
 
@@ -106,6 +113,32 @@ function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineK
   }
   shapes.push(path('corner', corners), { tag: 'path', d: corners, paint: 'hatch' });
   if (show === 'bundles') shapes.push(path('rake', rake), path('gathered', knots));
+  if (options.added) {
+    const { rowsAbove = 0, rowsBelow = 0, columnsLeft = 0, columnsRight = 0 } = options.added;
+    const band = (fromRow: number, rowCount: number, fromColumn: number, columnCount: number): string =>
+      rowCount > 0 && columnCount > 0
+        ? d`M${x(fromColumn)} ${y(fromRow)}h${columnCount * size}v${rowCount * size}h${-columnCount * size}z`
+        : '';
+    const high = plan.rows.length;
+    shapes.push(
+      path(
+        'added',
+        band(1, rowsAbove, 0, width) +
+          band(high - rowsBelow + 1, rowsBelow, 0, width) +
+          band(rowsAbove + 1, high - rowsAbove - rowsBelow, 0, columnsLeft) +
+          band(rowsAbove + 1, high - rowsAbove - rowsBelow, width - columnsRight, columnsRight),
+      ),
+    );
+  }
+  if (options.lost)
+    shapes.push(
+      path(
+        'lost',
+        lostCells(plan)
+          .map(([row, column]) => d`M${x(column - 1)} ${y(row)}h${size}v${size}h${-size}z`)
+          .join(''),
+      ),
+    );
   shapes.push(path('outline', stepped(shown, x, y)));
 
   // The side where each row begins, shown by the leading string's end; numbers where there is room.
@@ -169,6 +202,10 @@ function describe(plan: OutlinePlan, options: OutlineOptions = {}) {
     say('outline-last-row', { row: end.row, knots: end.knots, left: end.leftBundle, right: end.rightBundle });
   const corners = shown.reduce((sum, row) => sum + row.leftBundle + row.rightBundle - 2, 0);
   say('outline-corners', { corners });
+  if (options.lost && plan.chart) say('outline-lost', { lost: pictureLost(plan) ?? 0 });
+  const { rowsAbove = 0, rowsBelow = 0, columnsLeft = 0, columnsRight = 0 } = options.added ?? {};
+  if (rowsAbove + rowsBelow + columnsLeft + columnsRight > 0)
+    say('outline-added', { rowsAbove, rowsBelow, columns: columnsLeft + columnsRight });
   const marked = shown.find(({ row }) => row === options.row);
   if (marked) {
     const { row, knots, leftBundle, rightBundle, direction } = marked;

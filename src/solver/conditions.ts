@@ -1,3 +1,4 @@
+import { pictureLost } from './advise.ts';
 import type { Plan } from './plan.ts';
 
 /** From the first row that takes a string in to the last; 0 where none does. */
@@ -45,6 +46,11 @@ const CONDITIONS = {
   /** More single strings than the two that tie, and the one that may lie between them. */
   'strings-to-gather': ({ finish }: Plan) => finish.perSide > 0,
   'middle-three': ({ finish }: Plan) => finish.middle === 3,
+  'odd-capacity': ({ fit }: Plan) => fit.capacity % 2 === 1,
+  /** Another way to hang the piece that can be made: lopsided, or the other one with an odd string. */
+  lopsided: ({ alternatives }: Plan) => alternatives.some(({ level }) => !level),
+  'picture-whole': (plan: Plan) => pictureLost(plan) === 0,
+  'picture-cut': (plan: Plan) => (pictureLost(plan) ?? 0) > 0,
   'starts-left': ({ startSide }: Plan) => startSide === 'left',
   'starts-right': ({ startSide }: Plan) => startSide === 'right',
 } as const satisfies Readonly<Record<string, (plan: Plan) => boolean>>;

@@ -1,3 +1,4 @@
+export * from './advise.ts';
 export * from './chart.ts';
 export * from './chart-check.ts';
 export * from './chart-ground.ts';
@@ -14,9 +15,11 @@ export * from './missteps/index.ts';
 export * from './named-figures.ts';
 export * from './outline.ts';
 export * from './piece.ts';
+export * from './place-chart.ts';
 export * from './plan.ts';
 export * from './problem.ts';
 export * from './ranges.ts';
+export * from './ring-figures.ts';
 export * from './rows.ts';
 export * from './thread/index.ts';
 export * from './walk.ts';

@@ -1,3 +1,4 @@
+import { advisePlan, pictureLost } from './advise.ts';
 import type { Plan } from './plan.ts';
 
 /**
@@ -34,6 +35,9 @@ export type FigureName =
   | 'singles'
   | 'gathered-each-side'
   | 'left-in-middle'
+  | 'picture-lost'
+  | 'plain-rows-above'
+  | 'plain-rows-below'
   | 'knots-in-row'
   | 'left-bundle-in-row'
   | 'right-bundle-in-row'
@@ -92,6 +96,10 @@ const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[num
     singles: ({ finish }) => finish.singles,
     'gathered-each-side': ({ finish }) => finish.perSide,
     'left-in-middle': ({ finish }) => finish.middle,
+    /** Picture cells among the corner cells, and the plain rows that save most of them. */
+    'picture-lost': pictureLost,
+    'plain-rows-above': (plan) => advisePlan(plan)?.rowsAbove ?? null,
+    'plain-rows-below': (plan) => advisePlan(plan)?.rowsBelow ?? null,
   };
 
 /** Every name; those that need a row come last. */

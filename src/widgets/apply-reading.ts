@@ -4,12 +4,14 @@ import { type Condition, holds } from '../solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
 import type { Plan } from '../solver/plan.ts';
+import { type RingFigure, ringFigure } from '../solver/ring-figures.ts';
 import type { Thread } from '../solver/thread/thread.ts';
+import { loadOwnFigures } from '../store/own-figures.ts';
 import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
-import { lengthRange, type UnitSystem } from '../words/units.ts';
+import { lengthRange, measuredLengths, type UnitSystem } from '../words/units.ts';
 import { ownPlan } from './own-plan.ts';
 
 type PlateName = FigurePlate | 'piece';
@@ -42,15 +44,28 @@ function putLength(element: HTMLElement, plan: Plan | null, thread: Thread): voi
     else putBack(span, 'textContent');
 }
 
+/** What is measured of the learner's ring: a count, or a length in the two systems of units. */
+function putRing(element: HTMLElement, plan: Plan | null, thread: Thread, barWidth: number | null): void {
+  const { ring, unit } = element.dataset;
+  const value = plan && ringFigure(plan, thread, barWidth, ring as RingFigure);
+  const spans = element.querySelectorAll<HTMLElement>('[data-units]');
+  for (const span of spans)
+    if (value === null) putBack(span, 'textContent');
+    else put(span, measuredLengths(value)[span.dataset['units'] as UnitSystem], 'textContent');
+  if (spans.length > 0) return;
+  if (value === null) putBack(element, 'textContent');
+  else put(element, figureText(value, 'digits', unit), 'textContent');
+}
+
 /** A plate of the page for the learner's plan; what draws the whole piece is fetched with the first plate of it. */
 async function drawnFor(
   name: PlateName,
   plan: Plan,
   options: Readonly<Record<string, unknown>>,
-  thread: Thread,
+  { thread, barWidth }: { readonly thread: Thread; readonly barWidth: number | null },
   id: string,
 ): Promise<DrawnFigure> {
-  const given = plateOptions(name, plan, options, thread);
+  const given = plateOptions(name, plan, options, thread, barWidth);
   if (name !== 'piece') return drawFigure(name, plan, given, { id, words: figureWords });
   const { drawOwnPiece } = await import('./own-piece-plate.ts');
   return drawOwnPiece(plan, given, id);
@@ -67,10 +82,12 @@ export async function applyReading(mine: boolean): Promise<void> {
   // Figures may have changed again while a chart was fetched.
   if (run !== runs) return;
   const thread = ownThread();
+  const { barWidth } = loadOwnFigures().value.ring;
   for (const element of document.querySelectorAll<HTMLElement>('[data-figure]'))
     if (plan) put(element, figureFor(plan, element.dataset), 'textContent');
     else putBack(element, 'textContent');
   for (const element of document.querySelectorAll<HTMLElement>('[data-length]')) putLength(element, plan, thread);
+  for (const element of document.querySelectorAll<HTMLElement>('[data-ring]')) putRing(element, plan, thread, barWidth);
   for (const element of document.querySelectorAll<HTMLElement>('[data-when]')) {
     element.dataset['whenBuilt'] ??= String(element.hidden);
     element.hidden = plan
@@ -82,7 +99,8 @@ export async function applyReading(mine: boolean): Promise<void> {
     const words = figure.querySelector('[data-plate-words]');
     if (!ground || !words) continue;
     const { plate = '', options = '{}' } = figure.dataset;
-    const drawn = plan && (await drawnFor(plate as PlateName, plan, JSON.parse(options), thread, figure.id));
+    const drawn =
+      plan && (await drawnFor(plate as PlateName, plan, JSON.parse(options), { thread, barWidth }, figure.id));
     if (run !== runs) return;
     if (drawn) {
       put(ground, drawn.svg, 'innerHTML');

@@ -1,4 +1,5 @@
 import { barWords } from './figures/bar.ts';
+import { capacityRangeFigureWords } from './figures/capacity-range.ts';
 import { chartFigureWords } from './figures/chart.ts';
 import { closingFigureWords } from './figures/closing.ts';
 import { cutStringsFigureWords } from './figures/cut-strings.ts';
@@ -6,7 +7,11 @@ import { foldsWhyFigureWords } from './figures/folds-why.ts';
 import { gatheringFigureWords } from './figures/gathering.ts';
 import { openingFigureWords } from './figures/opening.ts';
 import { outlineFigureWords } from './figures/outline.ts';
+import { placingFigureWords } from './figures/placing.ts';
 import { rowFigureWords } from './figures/row.ts';
+import { rowReadFigureWords } from './figures/row-read.ts';
+import { tenTurnsFigureWords } from './figures/ten-turns.ts';
+import { waysToHangFigureWords } from './figures/ways-to-hang.ts';
 
 /** Every sentence and label of every figure; a widget that draws one figure takes only its own. */
 export const figureWords = {
@@ -19,4 +24,9 @@ export const figureWords = {
   ...cutStringsFigureWords,
   ...gatheringFigureWords,
   ...foldsWhyFigureWords,
+  ...capacityRangeFigureWords,
+  ...placingFigureWords,
+  ...rowReadFigureWords,
+  ...tenTurnsFigureWords,
+  ...waysToHangFigureWords,
 };

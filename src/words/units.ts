@@ -75,6 +75,12 @@ export function length(mm: number, units: UnitSystem, up = false): string {
   return onScale(mm, scale, up) + NBSP + scale.unit;
 }
 
+/** A length that is read off a ruler in mm, which stays in mm however long it is; in inches as every length. */
+export const measuredLengths = (mm: number): BothUnits => ({
+  metric: `${figure(mm)}${NBSP}mm`,
+  inches: length(mm, 'inches'),
+});
+
 /** A length given in mm, in both units. */
 export const lengths = (mm: number, up = false): BothUnits => ({
   metric: length(mm, 'metric', up),

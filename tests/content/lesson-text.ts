@@ -3,10 +3,11 @@ import { type Condition, holds } from '../../src/solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../../src/solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../../src/solver/named-figures.ts';
 import type { Plan } from '../../src/solver/plan.ts';
+import { isRingLength, type RingFigure, ringFigure } from '../../src/solver/ring-figures.ts';
 import type { Thread } from '../../src/solver/thread/index.ts';
 import { type FigureForm, figureText } from '../../src/words/figure-text.ts';
 import { numberWord } from '../../src/words/numbers.ts';
-import { lengthRange } from '../../src/words/units.ts';
+import { lengthRange, measuredLengths } from '../../src/words/units.ts';
 
 /** A block of a lesson as it is written: its name, what the writer set, and what stands inside. */
 export interface Block {
@@ -106,6 +107,13 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
     case 'Length': {
       const length = cutFigure(reading.plan, reading.thread, set['of'] as CutFigure);
       return length === null ? NO_FIGURE : lengthRange(length, 'metric', true);
+    }
+    case 'Ring': {
+      const of = set['of'] as RingFigure;
+      const value = ringFigure(reading.plan, reading.thread, null, of);
+      return isRingLength(of)
+        ? measuredLengths(value).metric
+        : figureText(value, 'digits', set['unit'] as string | undefined);
     }
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';

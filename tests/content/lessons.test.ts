@@ -14,6 +14,7 @@ import { CUT_FIGURES } from '../../src/solver/cut-figures.ts';
 import { exercises, type KindName, LEVELS, type Level } from '../../src/solver/exercises/index.ts';
 import { FIGURE_NAMES, namedFigure, namedRow, ROW_FIGURES } from '../../src/solver/named-figures.ts';
 import { type Plan, type PlanInput, planPiece } from '../../src/solver/plan.ts';
+import { RING_FIGURES } from '../../src/solver/ring-figures.ts';
 import { numberWord } from '../../src/words/numbers.ts';
 import {
   type Block,
@@ -84,6 +85,8 @@ const ALLOWED = [
   /\blessons? \d+\b/gi,
   // The number of a step.
   /^ *\d+\. /gm,
+  // Ten turns round a pencil are how a cord is measured.
+  /\bten turns\b|\bby ten\b/gi,
   // A sum that is always so.
   /six and six make twelve/g,
 ];
@@ -186,6 +189,7 @@ describe.each(lessons)('$name', (lesson) => {
     }
     for (const block of byTag(lesson, 'When'))
       expect(CONDITION_NAMES, where(lesson, block)).toContain(String(block.set['is']).replace('!', ''));
+    for (const block of byTag(lesson, 'Ring')) expect(RING_FIGURES, where(lesson, block)).toContain(block.set['of']);
     for (const block of byTag(lesson, 'Length')) expect(CUT_FIGURES, where(lesson, block)).toContain(block.set['of']);
     expect(
       passagesOf(parts, reading)

@@ -41,6 +41,9 @@ const BOOKKEEPING = [
   'before-hydration-url',
   'ssr',
   'await-children',
+  // The shape of a colour’s mark.
+  'viewBox',
+  'd',
 ];
 
 /** Reads the exercises out of a page's source, without running it. */

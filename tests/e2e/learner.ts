@@ -16,7 +16,11 @@ import { questionWords } from '../../src/words/exercises/question.ts';
 /** The lessons by what they teach, as their addresses have them. */
 export const LESSONS = {
   shape: 'what-you-are-going-to-make',
+  reading: 'reading-the-chart',
+  measuring: 'measuring-your-ring',
   sum: 'the-fitting-sum',
+  odd: 'odd-numbers',
+  outline: 'drawing-the-outline',
   cutting: 'cutting-and-mounting',
   firstRow: 'side-bundles-and-the-first-row',
   widening: 'widening',

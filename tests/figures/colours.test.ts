@@ -64,7 +64,10 @@ test('the style sheet has no rule for a part that no figure draws', () => {
   const charted = planned({ width: 26, height: 32, capacity: 16, chart: drawChart(next, 26, 32) });
   const asked: Partial<Record<FigureName, object[]>> = {
     bar: [{ stage: 'capacity' }, { stage: 'shared' }, {}],
-    outline: [{ show: 'bundles', row: 3 }],
+    outline: [
+      { show: 'bundles', row: 3 },
+      { lost: true, added: { rowsAbove: 1 } },
+    ],
     row: [{ knot: 3 }],
   };
   const wide = planned({ width: 90, height: 40, capacity: 80 });

@@ -14,7 +14,19 @@ import { figureWords } from '../../src/words/figure-words.ts';
 import type { Values } from '../../src/words/numbers.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { expectSayable, expectSentences, strict } from '../words/sayable.ts';
-import { drawPlan, evening, labels, lantern, large, planned, second, small, third, together } from './drawn.ts';
+import {
+  drawChart,
+  drawPlan,
+  evening,
+  labels,
+  lantern,
+  large,
+  planned,
+  second,
+  small,
+  third,
+  together,
+} from './drawn.ts';
 
 const names = Object.keys(figures) as FigureName[];
 const show = { id: 'plate', words: figureWords };
@@ -50,13 +62,24 @@ const extremes: Record<string, Plan> = {
 /** Each figure in every way it can be asked for. */
 const WAYS: Record<FigureName, object[]> = {
   bar: [{ stage: 'capacity' }, { stage: 'shared' }, { stage: 'fitted' }, { across: 640 }],
+  'capacity-range': [{}, { plan: true }, { barWidth: 24, thread: { diameter: 1.5, kind: 'firm' }, plan: true }],
   chart: [{}, { marks: true }],
   closing: [{}, { rows: 3, coloured: true }],
   'cut-strings': [{}, { units: 'inches' }],
   'folds-why': [{}],
   gathering: [{}],
   opening: [{}, { rows: 2, coloured: true }],
-  outline: [{}, { show: 'bundles', row: 2 }, { from: 3, to: 6, row: 4 }, { across: 720 }],
+  outline: [
+    {},
+    { show: 'bundles', row: 2 },
+    { from: 3, to: 6, row: 4 },
+    { across: 720 },
+    { lost: true, added: { rowsAbove: 1, rowsBelow: 0, columnsLeft: 1 } },
+  ],
+  placing: [{}, { advised: true }],
+  'row-read': [{}, { row: 1 }, { row: 2 }, { row: 9999 }],
+  'ten-turns': [{}, { thread: { diameter: 0.2, kind: 'soft' } }, { thread: { diameter: 10, kind: 'firm' } }],
+  'ways-to-hang': [{}, { most: 2 }],
   row: [{}, { row: 2, knot: 1 }, { row: 3, knot: 0 }, { row: 7, coloured: true }, { row: 9999, knot: 9999 }],
 };
 const ways = names.flatMap((name) => WAYS[name].map((options) => [name, JSON.stringify(options), options] as const));
@@ -167,6 +190,8 @@ describe('every figure', () => {
       ...Object.values(extremes),
       planned({ width: 24, height: 5, capacity: 16 }),
       planned({ width: 12, height: 14, capacity: 8, closingBundle: 1 }),
+      planned({ width: 12, height: 14, capacity: 8, chart: drawChart(drawing(7), 12, 14) }),
+      planned({ width: 12, height: 14, capacity: 12, chart: drawChart(drawing(7), 12, 14) }),
     ])
       for (const [name, , options] of ways) drawFigure(name, plan, options, { id: 'plate', words: note });
     const { chart } = figures;

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import type { Chart } from '../../src/solver/chart.ts';
 import { CONDITION_NAMES, type Condition, holds } from '../../src/solver/conditions.ts';
 import { type Plan, type PlanInput, planPiece } from '../../src/solver/plan.ts';
 
@@ -6,6 +7,17 @@ function planOf(input: PlanInput): Plan {
   const plan = planPiece(input);
   if (!plan.ok) throw new Error(plan.problem.code);
   return plan;
+}
+
+/** A chart of the lantern's size with one picture cell in this place, counted row by row from 0. */
+function chartWith(cell: number): Chart {
+  const cells = new Uint8Array(26 * 32);
+  cells[cell] = 1;
+  const palette = [
+    { name: 'chalk', colour: '#eeeeee', ground: true as const },
+    { name: 'tar', colour: '#222222' },
+  ];
+  return { width: 26, height: 32, palette, cells };
 }
 
 const LANTERN = { width: 26, height: 32, capacity: 16 };
@@ -46,6 +58,16 @@ const PIECES: Readonly<Record<Condition, readonly [holds: PlanInput, not: PlanIn
   ],
   'strings-to-gather': [LANTERN, { width: 12, height: 14, capacity: 8, closingBundle: 5 }],
   'middle-three': [{ width: 21, height: 18, capacity: 15 }, LANTERN],
+  'odd-capacity': [{ ...LANTERN, capacity: 15 }, LANTERN],
+  lopsided: [LANTERN, { width: 2, height: 2, capacity: 2 }],
+  'picture-whole': [
+    { ...LANTERN, chart: chartWith(26 * 16) },
+    { ...LANTERN, chart: chartWith(0) },
+  ],
+  'picture-cut': [
+    { ...LANTERN, chart: chartWith(0) },
+    { ...LANTERN, chart: chartWith(26 * 16) },
+  ],
   'starts-left': [LANTERN, { ...LANTERN, startSide: 'right' }],
   'starts-right': [{ ...LANTERN, startSide: 'right' }, LANTERN],
 };

@@ -8,7 +8,19 @@ function planOf(input: PlanInput): Plan {
   return plan;
 }
 
-const lantern = planOf({ width: 26, height: 32, capacity: 16 });
+/** One picture cell in the upper left corner of row 2, where six a side hide four columns. */
+const cells = new Uint8Array(26 * 32);
+cells[26] = 1;
+const chart = {
+  width: 26,
+  height: 32,
+  palette: [
+    { name: 'chalk', colour: '#eeeeee', ground: true as const },
+    { name: 'tar', colour: '#222222' },
+  ],
+  cells,
+};
+const lantern = planOf({ width: 26, height: 32, capacity: 16, chart });
 const boat = planOf({ width: 21, height: 18, capacity: 15 });
 const carried = planOf({ width: 21, height: 30, capacity: 16, oddMethod: 'carried-end' });
 const straight = planOf({ width: 10, height: 12, capacity: 12 });
@@ -44,6 +56,10 @@ const LANTERN: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>
   singles: 14,
   'gathered-each-side': 6,
   'left-in-middle': 2,
+  'picture-lost': 1,
+  // A knot is tied in column 1 from row 6 on, so row 2 has to move down by four.
+  'plain-rows-above': 4,
+  'plain-rows-below': 0,
 };
 
 describe('figures by their names', () => {

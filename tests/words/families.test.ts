@@ -3,17 +3,22 @@ import type { ExerciseProblem, KindName, ProblemOf } from '../../src/solver/exer
 import { type Family, familyOf } from '../../src/solver/exercises/family.ts';
 import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
 import { slips as ofFits } from '../../src/solver/exercises/number/fit-missteps.ts';
+import { slips as ofMeasures } from '../../src/solver/exercises/number/measure-missteps.ts';
 import { slips as ofNumbers } from '../../src/solver/exercises/number/missteps.ts';
 import { slips as ofRows } from '../../src/solver/exercises/number/row-missteps.ts';
 import { slips as ofThread } from '../../src/solver/exercises/number/thread-missteps.ts';
 import { slipsOf } from '../../src/solver/missteps/slips.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
+import { MEASURING_STEPS } from '../../src/words/exercises/steps/measuring.ts';
+import { READING_STEPS } from '../../src/words/exercises/steps/reading.ts';
 import { ROW_STEPS } from '../../src/words/exercises/steps/rows.ts';
 import { lineOf, type Sayings } from '../../src/words/exercises/steps/saying.ts';
 import { THREAD_STEPS } from '../../src/words/exercises/steps/thread.ts';
 import { slipWords } from '../../src/words/slips/index.ts';
 import { tellFitting } from '../../src/words/slips/tell-fitting.ts';
+import { tellMeasuring } from '../../src/words/slips/tell-measuring.ts';
+import { tellReading } from '../../src/words/slips/tell-reading.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
 import { slipIn, type Tell } from '../../src/words/slips/telling.ts';
@@ -29,15 +34,33 @@ const PROBLEMS: readonly ExerciseProblem[] = LEVELS.flatMap((level) => [
 ]).filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** What a page fetches for each family. */
-const TELLS: Readonly<Record<Family, Tell>> = { fitting: tellFitting, rows: tellRows, thread: tellThread };
-const STEPS: Readonly<Record<Family, Sayings>> = { fitting: FITTING_STEPS, rows: ROW_STEPS, thread: THREAD_STEPS };
-const NUMBER_SLIPS = { fitting: ofFits, rows: ofRows, thread: ofThread } as const;
+const TELLS: Readonly<Record<Family, Tell>> = {
+  fitting: tellFitting,
+  rows: tellRows,
+  thread: tellThread,
+  measuring: tellMeasuring,
+  reading: tellReading,
+};
+const STEPS: Readonly<Record<Family, Sayings>> = {
+  fitting: FITTING_STEPS,
+  rows: ROW_STEPS,
+  thread: THREAD_STEPS,
+  measuring: MEASURING_STEPS,
+  reading: READING_STEPS,
+};
+const NUMBER_SLIPS = {
+  fitting: ofFits,
+  rows: ofRows,
+  thread: ofThread,
+  measuring: ofMeasures,
+  reading: ofRows,
+} as const;
 
 const workOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => exercises[kind].solution(problem);
 const singlesOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => slipsOf[kind].singles(problem);
 
-test('problems of all three families are looked at', () =>
-  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread'])));
+test('problems of all families are looked at', () =>
+  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread', 'measuring', 'reading'])));
 
 test('the family of a problem has words for every slip that explains an answer to it', () => {
   for (const problem of PROBLEMS)

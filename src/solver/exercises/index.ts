@@ -11,9 +11,18 @@ export type { Exercise } from './exercise.ts';
 export type { GivenFigures } from './figures.ts';
 export { LEVELS } from './level.ts';
 export type * from './mark/problem.ts';
-export { MARK_TARGETS } from './mark/problem.ts';
+export { DRAWN_TARGETS, MARK_TARGETS } from './mark/problem.ts';
 export type * from './number/problem.ts';
-export { FIT_ASKS, IN_ROW_ASKS, NUMBER_ASKS, PIECE_ASKS, THREAD_ASKS } from './number/problem.ts';
+export {
+  CHART_ASKS,
+  DRAWN_ASKS,
+  FIT_ASKS,
+  IN_ROW_ASKS,
+  MEASURE_ASKS,
+  NUMBER_ASKS,
+  PIECE_ASKS,
+  THREAD_ASKS,
+} from './number/problem.ts';
 export type { OutlineFigures, OutlineOptions } from './outline.ts';
 export type { Reason } from './read.ts';
 export { hashSeed } from './seed.ts';

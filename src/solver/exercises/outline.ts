@@ -1,3 +1,4 @@
+import type { SideName } from '../piece.ts';
 import { closingBundleAt, openingBundle } from '../row-bundles.ts';
 import type { GivenFigures } from './figures.ts';
 
@@ -50,9 +51,21 @@ export interface OutlineRules {
   readonly fullWidthRow: (piece: OutlineFigures) => number;
   /** 0 where nothing is taken in. */
   readonly firstClosingRow: (piece: OutlineFigures) => number;
+  /** Whether a row begins on the left. */
+  readonly beginsLeft: (row: number, startSide: SideName) => boolean;
+  /** Columns from the first knot of a row to this one, counted from 1. */
+  readonly stepsTo: (knot: number) => number;
+  /** What is counted or marked of each stretch of one colour, from its first cell on. */
+  readonly ofStretches: (lengths: readonly number[]) => readonly number[];
+  /** Whether a corner cell counts only where the picture has colour. */
+  readonly pictureAlone: boolean;
 }
 
 export const OUTLINE_RULES: OutlineRules = {
+  beginsLeft: (row, startSide) => (row % 2 === 1) === (startSide === 'left'),
+  stepsTo: (knot) => knot - 1,
+  ofStretches: (lengths) => lengths,
+  pictureAlone: true,
   opening: ({ bundles, openingStep }, row, side) => openingBundle(bundles[side], row, openingStep),
   closing: ({ closing, height, closingStep }, row, side) => closingBundleAt(closing[side], row, height, closingStep),
   knots: ({ width }, [left, right]) => width - (left - 1) - (right - 1),
@@ -83,4 +96,16 @@ export function openingCorners(rules: OutlineRules, piece: OutlineFigures): numb
     cells += cornersIn(rules, bundles);
   }
   return cells;
+}
+
+/** The column of a row's first knot. */
+export function firstKnotColumn(
+  rules: OutlineRules,
+  { width }: OutlineFigures,
+  row: number,
+  bundles: Pair,
+  startSide: SideName,
+): number {
+  const [left, right] = bundles;
+  return rules.beginsLeft(row, startSide) ? rules.knotColumn(left) : width + 1 - rules.knotColumn(right);
 }

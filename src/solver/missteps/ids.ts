@@ -1,9 +1,10 @@
 import type { FittingSlip } from './fitting.ts';
+import type { MeasuringSlip } from './measuring.ts';
 import type { RowSlip } from './rows.ts';
 import type { ThreadSlip } from './thread.ts';
 
 /** Every slip that can be named. */
-export type SlipId = FittingSlip | RowSlip | ThreadSlip;
+export type SlipId = FittingSlip | RowSlip | ThreadSlip | MeasuringSlip;
 
 /** One slip, or two made in one answer. */
 export type SlipSet = readonly [SlipId] | readonly [SlipId, SlipId];

@@ -1,6 +1,7 @@
 import type { ExerciseProblem, KindName, ProblemOf, SolutionOf } from '../exercises/contract.ts';
 import { FITTING_SLIPS } from './fitting.ts';
 import type { SlipId } from './ids.ts';
+import { MEASURING_SLIPS } from './measuring.ts';
 import { ROW_SLIPS } from './rows.ts';
 import { slipsOf } from './slips.ts';
 import { THREAD_SLIPS } from './thread.ts';
@@ -10,11 +11,17 @@ export { type Diagnosis, diagnose } from './diagnose.ts';
 export { FITTING_SLIPS, type FittingSlip } from './fitting.ts';
 export { followUp, MOST_FOLLOW_UPS, settle } from './follow-up.ts';
 export type { SlipId, SlipSet } from './ids.ts';
+export { MEASURING_SLIPS, type MeasuringSlip } from './measuring.ts';
 export { ROW_SLIPS, type RowSlip } from './rows.ts';
 export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
 
 /** Every slip by the part of the craft it belongs to, in the order of the catalogue. */
-export const SLIP_FAMILIES = { fitting: FITTING_SLIPS, rows: ROW_SLIPS, thread: THREAD_SLIPS } as const;
+export const SLIP_FAMILIES = {
+  fitting: FITTING_SLIPS,
+  rows: ROW_SLIPS,
+  thread: THREAD_SLIPS,
+  measuring: MEASURING_SLIPS,
+} as const;
 export const SLIPS: readonly SlipId[] = Object.values(SLIP_FAMILIES).flat();
 
 const slippedIn = <K extends KindName>(kind: K, slip: SlipId, problem: ProblemOf<K>): SolutionOf<K> | null =>

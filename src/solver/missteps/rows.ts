@@ -13,6 +13,11 @@ export const ROW_SLIPS = [
   'closing-misplaced',
   'closing-counted-as-freed',
   'bundle-knot-outermost',
+  'begun-at-wrong-side',
+  'knot-one-off',
+  'stretches-counted',
+  'first-stretch-only',
+  'plain-corners-marked',
 ] as const;
 export type RowSlip = (typeof ROW_SLIPS)[number];
 
@@ -92,6 +97,16 @@ const ROWS: { readonly [Id in RowSlip]: Slip } = {
   'closing-counted-as-freed': [{ closing: () => 1 }],
   // The bundle's knot is looked for at the edge of the chart.
   'bundle-knot-outermost': [{ knotColumn: () => 1 }],
+  // Every row is read in one direction, or in the other one's.
+  'begun-at-wrong-side': [{ beginsLeft: (row, startSide) => !usual.beginsLeft(row, startSide) }],
+  // The first knot is taken for a step, or counted twice.
+  'knot-one-off': [{ stepsTo: (knot) => knot }, { stepsTo: (knot) => knot - 2 }],
+  // One for each stretch of the colour.
+  'stretches-counted': [{ ofStretches: (lengths) => lengths.map(() => 1) }],
+  // The colour is not looked for again after its first stretch.
+  'first-stretch-only': [{ ofStretches: (lengths) => lengths.slice(0, 1) }],
+  // Corner cells of plain ground are taken for a loss.
+  'plain-corners-marked': [{ pictureAlone: false }],
 };
 
 /** The rules a learner goes by who makes this slip, the likeliest way first. */

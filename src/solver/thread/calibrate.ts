@@ -1,4 +1,5 @@
 import { measureProblem, type Problem, type Range, type Refusal, refuse, wholeNumberProblem } from '../problem.ts';
+import { eachOf } from './columns.ts';
 import { type Measured, measuredProblem } from './thread.ts';
 
 /** A swatch as it was tied and measured. Whatever was not measured is left out (or null). */
@@ -51,8 +52,8 @@ export function calibrate(swatch: Swatch): ({ readonly ok: true } & Measured) | 
     if (problem) return refuse(problem);
   }
   const measured: Measured = {
-    ...(isThere(columns) && isThere(width) ? { columnPitch: width / columns } : {}),
-    ...(isThere(rows) && isThere(height) ? { rowPitch: height / rows } : {}),
+    ...(isThere(columns) && isThere(width) ? { columnPitch: eachOf(columns, width) } : {}),
+    ...(isThere(rows) && isThere(height) ? { rowPitch: eachOf(rows, height) } : {}),
     ...(isThere(knots) && isThere(used) ? { perKnot: used / knots } : {}),
     ...(isThere(knots) && isThere(seconds) ? { secondsPerKnot: seconds / knots } : {}),
   };

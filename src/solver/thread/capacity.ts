@@ -1,5 +1,6 @@
 import { measureProblem, type Range, type Refusal, refuse } from '../problem.ts';
-import { type Spread, wholeDown } from './figure.ts';
+import { columnsOn } from './columns.ts';
+import type { Spread } from './figure.ts';
 import { PITCHES } from './thread.ts';
 
 export const BAR_WIDTHS: Range = { low: 1, high: 1000 };
@@ -28,8 +29,8 @@ export function capacityRange(input: CapacityInput): ({ readonly ok: true } & Sp
   if (problem) return refuse(problem);
   return {
     ok: true,
-    low: wholeDown(barWidth / columnPitch.high),
-    likely: wholeDown(barWidth / columnPitch.likely),
-    high: wholeDown(barWidth / columnPitch.low),
+    low: columnsOn(barWidth, columnPitch.high),
+    likely: columnsOn(barWidth, columnPitch.likely),
+    high: columnsOn(barWidth, columnPitch.low),
   };
 }

@@ -1,11 +1,16 @@
 import type { FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import { isRowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { pointing } from '../../solver/exercises/pointing.ts';
 import { type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
 import type { HelpBoard, LikeIt } from './help.ts';
 
-const HINTS: { readonly [K in KindName]: () => Promise<Hints<K>> } = {
+/** The hints of a kind; of a single figure those of its part of the craft. */
+const HINTS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Partial<Hints<K>>> } = {
   sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
-  number: async () => (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
+  number: async (problem) =>
+    isRowsQuestion(problem)
+      ? (await import('../../words/exercises/hints/rows.ts')).ROW_HINTS
+      : (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
 };
 
@@ -37,8 +42,10 @@ export async function nextHint<K extends KindName>(
   const { look, do: act } = pointing[kind](problem, field);
   const next = [look, act][given.length];
   if (next) {
-    const says: Hints<K> = await HINTS[kind]();
-    return { hints: [...given, says[next.key](next.values)] };
+    const says: Partial<Hints<K>> = await HINTS[kind](problem);
+    const say = says[next.key];
+    if (!say) throw new Error(`There are no words for the hint '${next.key}'.`);
+    return { hints: [...given, say(next.values)] };
   }
   const worked = before?.worked ? null : await likeIt(kind, problem, built);
   return { ...(worked && { worked }), hintsDone: true };

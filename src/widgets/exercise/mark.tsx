@@ -13,13 +13,23 @@ const range = (from: number, to: number): number[] => Array.from({ length: to - 
 
 /** Part of a chart whose cells are marked with pointer, touch or keys: arrows move, space marks. */
 function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
-  const shown = () =>
-    props.problem.target === 'first-closing-row'
-      ? range(1, props.problem.height)
-      : range(props.problem.from, props.problem.to);
+  const shown = () => {
+    const { target, from, to, height } = props.problem;
+    if (target === 'first-closing-row') return range(1, height);
+    // Where a row has to be found, its neighbours stand there too.
+    return target === 'colour-in-row' ? range(Math.max(1, from - 2), Math.min(height, to + 2)) : range(from, to);
+  };
+  const picture = () => props.problem.picture;
+  const colourAt = (row: number, column: number) => Number(picture()?.rows[row - 1]?.[column - 1] ?? 0);
   const columns = () => range(1, props.problem.width);
   const [at, setAt] = createSignal<Cell>([0, 1]);
   const place = (): Cell => (shown().includes(at()[0]) ? at() : [shown()[0] ?? 1, 1]);
+  /** Which mark a colour has, so that a picture is read without its colours; the ground has none. */
+  const markOf = (colour: number) => (colour === picture()?.ground ? undefined : colour);
+  const nameAt = (row: number, column: number) => {
+    const drawn = picture();
+    return drawn ? `, ${drawn.palette[colourAt(row, column)]?.name}` : '';
+  };
   const marked = (row: number, column: number) => cellsOf(props.entered).some(([r, c]) => r === row && c === column);
   let grid: HTMLTableElement | undefined;
 
@@ -65,16 +75,21 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                   <th scope="row">{row}</th>
                   <For each={columns()}>
                     {(column) => (
-                      // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of that grid
                       // biome-ignore lint/a11y/useFocusableInteractive: its button takes the focus
-                      <td role="gridcell" aria-selected={marked(row, column)}>
+                      <td
+                        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: a cell of that grid
+                        role="gridcell"
+                        aria-selected={marked(row, column)}
+                        data-mark={picture() && markOf(colourAt(row, column))}
+                        style={{ '--thread': picture()?.palette[colourAt(row, column)]?.colour }}
+                      >
                         <button
                           data-needs-script
                           type="button"
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}
                           aria-pressed={marked(row, column)}
-                          aria-label={`row ${row}, column ${column}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
+                          aria-label={`row ${row}, column ${column}${nameAt(row, column)}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
                           tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
                           onFocus={() => setAt([row, column])}
                           onClick={() => toggle(row, column)}
@@ -88,6 +103,19 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
           </tbody>
         </table>
       </div>
+      <Show when={picture()}>
+        {(drawn) => (
+          <ul class="mark-colours">
+            <For each={drawn().palette}>
+              {({ name, colour }, index) => (
+                <li>
+                  <span class="mark-swatch" data-mark={markOf(index())} style={{ '--thread': colour }} /> {name}
+                </li>
+              )}
+            </For>
+          </ul>
+        )}
+      </Show>
       <ul class="mark-say">
         <For each={shown()}>
           {(row) => {

@@ -1,8 +1,10 @@
 import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import { isFitQuestion, isRowsQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
 import type { Explained } from './help.ts';
 
@@ -16,12 +18,28 @@ const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips:
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
+  reading: () => import('../../solver/exercises/number/row-missteps.ts'),
+  measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
+};
+
+/** How a further question of each kind is asked; it is about the same part of the craft as the one before it. */
+const ASKING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<QuestionWords> } = {
+  sum: async (problem) => (await import('../../words/exercises/fit-question.ts')).sumAsked(problem),
+  number: async (problem) => {
+    if (isFitQuestion(problem)) return (await import('../../words/exercises/fit-question.ts')).fitFigureAsked(problem);
+    if (isRowsQuestion(problem)) return (await import('../../words/exercises/rows-question.ts')).rowsAsked(problem);
+    const { measureAsked, threadAsked } = await import('../../words/exercises/measure-question.ts');
+    return isThreadQuestion(problem) ? threadAsked(problem) : measureAsked(problem);
+  },
+  mark: async (problem) => (await import('../../words/exercises/mark-question.ts')).markAsked(problem),
 };
 
 const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+  reading: async () => (await import('../../words/slips/tell-reading.ts')).tellReading,
+  measuring: async () => (await import('../../words/slips/tell-measuring.ts')).tellMeasuring,
 };
 
 export interface Explaining<K extends KindName> {
@@ -54,9 +72,8 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ partingCase, stillPossible }, { questionWords }, slips] = await Promise.all([
+    const [{ partingCase, stillPossible }, slips] = await Promise.all([
       import('../../solver/missteps/parting.ts'),
-      import('../../words/exercises/question.ts'),
       MISSTEPS[kind](problem),
     ]);
     const asked = partingCase(slips, judge, problem, sets, earlier);
@@ -65,7 +82,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: questionWords(asked),
+        question: await ASKING[kind](asked),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };

@@ -1,6 +1,11 @@
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf } from '../../solver/exercises/family.ts';
-import { isFitQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
+import {
+  isChartQuestion,
+  isFitQuestion,
+  isMeasureQuestion,
+  isThreadQuestion,
+} from '../../solver/exercises/number/problem.ts';
 import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
 import type { WorkingLine } from '../working-list.tsx';
@@ -9,6 +14,8 @@ const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
+  reading: async () => (await import('../../words/exercises/steps/reading.ts')).READING_STEPS,
+  measuring: async () => (await import('../../words/exercises/steps/measuring.ts')).MEASURING_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -19,7 +26,11 @@ const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<re
       ? (await import('../../solver/exercises/number/fit-solution.ts')).workSum(problem)
       : isThreadQuestion(problem)
         ? (await import('../../solver/exercises/number/thread-solution.ts')).workThread(problem)
-        : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
+        : isMeasureQuestion(problem)
+          ? (await import('../../solver/exercises/number/measure-solution.ts')).workMeasures(problem)
+          : isChartQuestion(problem)
+            ? (await import('../../solver/exercises/number/reading-solution.ts')).workChart(problem)
+            : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
   mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
 };
 

@@ -1,10 +1,12 @@
 import { createMemo, createSignal, For, type JSX, onMount, Show } from 'solid-js';
 import { drawFigure } from '../../figures/index.ts';
+import { advisePlan, pictureLost } from '../../solver/advise.ts';
 import type { Chart } from '../../solver/chart.ts';
 import { inspect } from '../../solver/inspect.ts';
 import type { Fit, RowPlan } from '../../solver/piece.ts';
 import type { Plan } from '../../solver/plan.ts';
 import { cutList, type Thread } from '../../solver/thread/index.ts';
+import { adviceWords } from '../../words/advice-words.ts';
 import { cutWords, estimateWords, leadingWords, timeWords } from '../../words/cut-words.ts';
 import { figureWords } from '../../words/figure-words.ts';
 import { finishStepWords } from '../../words/finish-words.ts';
@@ -46,6 +48,12 @@ export function PlanView(props: Props): JSX.Element {
     const found = cut();
     return found.ok ? found : null;
   };
+  /** Plain rows that save more of the picture than is saved now. */
+  const advice = createMemo(() => {
+    const lost = pictureLost(props.plan) ?? 0;
+    const found = lost > 0 ? advisePlan(props.plan) : null;
+    return found ? adviceWords(lost, found) : '';
+  });
   const warnings = createMemo(() =>
     props.chart ? inspect({ chart: props.chart, fit: fit(), bundles: props.plan.outline, rows: props.plan.rows }) : [],
   );
@@ -131,6 +139,9 @@ export function PlanView(props: Props): JSX.Element {
                 }}
               </For>
             </ul>
+          </Show>
+          <Show when={advice()}>
+            <p>{advice()}</p>
           </Show>
         </section>
       </Show>

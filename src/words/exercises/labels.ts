@@ -30,6 +30,11 @@ const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
   'corner-cells': 'Corner cells',
   'cut-length': 'Length to cut',
   'base-string-in-all': 'String for all folds',
+  'column-of-knot': 'Column',
+  'knots-of-colour': 'Knots of this colour',
+  'plain-rows-above': 'Plain rows to add above',
+  'capacity-low': 'Columns on the bar, at the least',
+  'capacity-by-swatch': 'Columns on the bar',
 };
 
 /** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */

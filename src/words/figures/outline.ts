@@ -20,6 +20,18 @@ export const outlineFigureWords = {
     corners === 0
       ? 'There are no corner cells.'
       : `${count(corners, 'corner cell')} ${corners === 1 ? 'lies' : 'lie'} outside the outline: no knot is tied there.`,
+  'outline-lost': ({ lost }) =>
+    lost === 0
+      ? 'All of the picture lies inside the outline.'
+      : `${count(lost, 'cell')} of the picture ${lost === 1 ? 'lies' : 'lie'} outside the outline and would be lost.`,
+  'outline-added': ({ rowsAbove, rowsBelow, columns }) =>
+    `Plain ground was added: ${[
+      Number(rowsAbove) > 0 && `${count(rowsAbove, 'row')} above`,
+      Number(rowsBelow) > 0 && `${count(rowsBelow, 'row')} below`,
+      Number(columns) > 0 && `${count(columns, 'column')} at the sides`,
+    ]
+      .filter((part) => part !== false)
+      .join(', ')}.`,
   'outline-row': ({ row, knots, side: name, ...values }) =>
     `Row ${figure(row)} is marked: ${count(knots, 'knot')}, with ${edges(values)}. It begins on the ${side({ side: name ?? '' })}.`,
 } satisfies Words;

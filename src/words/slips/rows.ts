@@ -1,6 +1,8 @@
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { RowSlip } from '../../solver/missteps/rows.ts';
+import type { SideName } from '../../solver/piece.ts';
 import { count, figure, noun } from '../numbers.ts';
+import type { ReadingSlip } from './reading.ts';
 import type { SlipText } from './slip-text.ts';
 
 /** A shaped piece, what is asked of it, and what the learner entered. */
@@ -17,6 +19,10 @@ export interface SlippedRow {
   readonly mine: number | null;
   /** What is counted or marked. */
   readonly wanted: 'figure' | 'cells' | 'bundle-knots';
+  /** Where row 1 begins, where the question says so. */
+  readonly startSide?: SideName | undefined;
+  /** The name of the colour asked for. */
+  readonly colour: string | null;
 }
 
 const inRow = (row: number | null): string => (row === null ? '' : ` in row ${figure(row)}`);
@@ -51,7 +57,7 @@ const rowByRow = ({ phase, piece }: SlippedRow): string =>
     ? `Begin in row ${figure(piece.height)} and go back row by row. Say at each one what the bundles hold.`
     : 'Begin in row 1 and go on row by row. Say at each one what the bundles hold.';
 
-export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipText>> = {
+export const ROW_WORDS: Readonly<Record<Exclude<RowSlip, ReadingSlip>, (slipped: SlippedRow) => SlipText>> = {
   'bundle-counted-as-strings': ({ row, left, right, piece }) => ({
     did: `counted a knot for each of the ${count(piece.width, 'string')}`,
     why: `The bundles${inRow(row)} hold ${left === right ? `${count(left, 'string')} each` : `${count(left, 'string')} on the left and ${figure(right)} on the right`}. One knot goes round a whole bundle, and it counts as one.`,
@@ -127,9 +133,9 @@ export const ROW_WORDS: Readonly<Record<RowSlip, (slipped: SlippedRow) => SlipTe
     why: 'A string that is let out gets a knot of its own. A string that is taken in joins the bundle, and one knot holds them all.',
     next: `Think of the closing bundles, up to ${count(larger(closing), 'string')}. Each is tied as one.`,
   }),
-  'bundle-knot-outermost': ({ row }) => ({
-    did: 'marked the outermost columns',
+  'bundle-knot-outermost': ({ row, wanted }) => ({
+    did: wanted === 'figure' ? 'began to count at the edge of the chart' : 'marked the outermost column',
     why: `The knot of a bundle stands in its innermost column${inRow(row)}. The columns outside it are corner cells.`,
-    next: 'Count in from the edge, one column for each string of the bundle. Mark the last of these.',
+    next: 'Count in from the edge, one column for each string of the bundle. The knot stands in the last of these.',
   }),
 };

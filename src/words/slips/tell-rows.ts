@@ -1,15 +1,8 @@
-import type { AnswerOf } from '../../solver/exercises/contract.ts';
+import type { AnswerOf, ExerciseProblem } from '../../solver/exercises/contract.ts';
 import { readCells } from '../../solver/exercises/mark/judge.ts';
 import type { MarkProblem } from '../../solver/exercises/mark/problem.ts';
-import {
-  type InRowQuestion,
-  isFitQuestion,
-  isInRowQuestion,
-  isThreadQuestion,
-  type PieceQuestion,
-} from '../../solver/exercises/number/problem.ts';
+import { isRowsQuestion, type RowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { bundlesIn, OUTLINE_RULES } from '../../solver/exercises/outline.ts';
-import type { RowSlip } from '../../solver/missteps/rows.ts';
 import { ROW_WORDS, type SlippedRow } from './rows.ts';
 import { type Answer, figureIn, type Tell } from './telling.ts';
 
@@ -21,12 +14,19 @@ function rowMarked(problem: MarkProblem, answer: Answer): number | null {
 }
 
 /** The row that is asked about, where it is only one. */
-function rowAsked(problem: InRowQuestion | PieceQuestion | MarkProblem): number | null {
-  if (problem.kind === 'number') return isInRowQuestion(problem) ? problem.row : null;
+function rowAsked(problem: RowsQuestion | MarkProblem): number | null {
+  if (problem.kind === 'number') return 'row' in problem ? problem.row : null;
   return problem.from === problem.to ? problem.from : null;
 }
 
-function slippedRow(problem: InRowQuestion | PieceQuestion | MarkProblem, answer: Answer): SlippedRow {
+/** The name of the colour asked for, where one is. */
+function colourOf(problem: RowsQuestion | MarkProblem): string | null {
+  if (problem.kind === 'mark') return problem.picture?.palette[problem.colour ?? 0]?.name ?? null;
+  return problem.ask === 'knots-of-colour' ? problem.colour : null;
+}
+
+/** What a slip of the rows is told with. */
+export function slippedRow(problem: RowsQuestion | MarkProblem, answer: Answer): SlippedRow {
   const row = rowAsked(problem);
   const [left, right] = bundlesIn(OUTLINE_RULES, problem, row ?? 1);
   const asked = problem.kind === 'mark' ? problem.target : problem.ask;
@@ -39,13 +39,23 @@ function slippedRow(problem: InRowQuestion | PieceQuestion | MarkProblem, answer
     right,
     phase: closes ? 'closing' : 'opening',
     mine: problem.kind === 'mark' ? rowMarked(problem, answer) : figureIn(answer),
-    wanted: problem.kind === 'number' ? 'figure' : problem.target === 'bundle-knot' ? 'bundle-knots' : 'cells',
+    wanted:
+      problem.kind === 'number'
+        ? 'figure'
+        : problem.target === 'bundle-knot' || problem.target === 'first-knot'
+          ? 'bundle-knots'
+          : 'cells',
+    startSide: 'startSide' in problem ? problem.startSide : undefined,
+    colour: colourOf(problem),
   };
 }
 
+/** Whether slips of the rows can be made in a problem. */
+export const isOfRows = (problem: ExerciseProblem): problem is RowsQuestion | MarkProblem =>
+  problem.kind === 'mark' || (problem.kind === 'number' && isRowsQuestion(problem));
+
 /** Slips of the rows, in a figure of theirs or in cells marked. */
-export const tellRows: Tell = (slip, problem, answer) => {
-  if (!(slip in ROW_WORDS) || problem.kind === 'sum') return null;
-  if (problem.kind === 'number' && (isFitQuestion(problem) || isThreadQuestion(problem))) return null;
-  return ROW_WORDS[slip as RowSlip](slippedRow(problem, answer));
-};
+export const tellRows: Tell = (slip, problem, answer) =>
+  slip in ROW_WORDS && isOfRows(problem)
+    ? ROW_WORDS[slip as keyof typeof ROW_WORDS](slippedRow(problem, answer))
+    : null;

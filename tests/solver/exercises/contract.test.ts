@@ -10,14 +10,20 @@ import { SLIPS } from '../../../src/solver/missteps/index.ts';
 import { slipsOf } from '../../../src/solver/missteps/slips.ts';
 import { replay, seed } from '../../seed.ts';
 import { placesOfNaN } from '../matchers.ts';
-import { KINDS } from './draws.ts';
+import { ASKED, KINDS, made, makeWith } from './draws.ts';
 
 const SEEDS = 25;
 
 function problemsOf<K extends KindName>(kind: K): ProblemOf<K>[] {
-  return LEVELS.flatMap((level) =>
+  const drawn = LEVELS.flatMap((level) =>
     Array.from({ length: SEEDS }, (_, n) => exercises[kind].make(`${seed} ${n}`, level)),
   );
+  const asked = ASKED[kind].flatMap((options) =>
+    LEVELS.flatMap((level) =>
+      Array.from({ length: 4 }, (_, n) => made<ProblemOf<K>>(exercises[kind].make(`${seed} ${n}`, level, options))),
+    ),
+  );
+  return [...drawn, ...asked];
 }
 
 /** The promises that every kind of exercise keeps. */
@@ -70,10 +76,12 @@ function keepsItsPromises<K extends KindName>(kind: K): void {
 
   test('no slip is dead: each changes the answer to some problem', () => {
     const shown = new Set<string>();
-    for (let n = 0; n < 300; n += 1) {
-      const problem = exercise.make(n, 'mixed');
-      for (const { slips } of slipsOf[kind].singles(problem)) shown.add(slips[0]);
-    }
+    for (let n = 0; n < 300; n += 1)
+      for (const problem of [
+        exercise.make(n, 'mixed'),
+        ...(n < 60 ? ASKED[kind].map((options) => makeWith(kind, `${n}`, options)) : []),
+      ])
+        for (const { slips } of slipsOf[kind].singles(problem)) shown.add(slips[0]);
     expect([...shown].sort()).toEqual(Object.keys(exercise.missteps).sort());
   });
 

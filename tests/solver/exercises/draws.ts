@@ -2,6 +2,8 @@ import {
   type ExerciseProblem,
   exercises,
   type KindName,
+  MARK_TARGETS,
+  NUMBER_ASKS,
   type OptionsOf,
   type ProblemOf,
   type SumOptions,
@@ -20,5 +22,12 @@ export const makeWith = <K extends KindName>(kind: K, seed: string, options: Opt
 
 /** A sum of these figures, asking for all of its fields or for some. */
 export const sumOf = (options: SumOptions): SumProblem => made(exercises.sum.make('worked', 'mixed', options));
+
+/** What each kind can be asked for by name, beside what chance draws. */
+export const ASKED: { readonly [K in KindName]: readonly OptionsOf<K>[] } = {
+  sum: [{}],
+  number: NUMBER_ASKS.map((ask) => ({ ask })),
+  mark: MARK_TARGETS.map((target) => ({ target })),
+};
 
 export const KINDS: readonly KindName[] = ['sum', 'number', 'mark'];

@@ -44,10 +44,17 @@ test('asking and marking bring along no slips, no hints and no worked steps', ()
 });
 
 test('the slips of one family of figures bring along none of another family', () => {
-  const family = { 'fit-missteps.ts': 'fitting', 'row-missteps.ts': 'rows', 'thread-missteps.ts': 'thread' };
+  const family = {
+    'fit-missteps.ts': 'fitting',
+    'row-missteps.ts': 'rows',
+    'thread-missteps.ts': 'thread',
+    'measure-missteps.ts': 'measuring',
+  };
   for (const [file, own] of Object.entries(family)) {
     const brought = [...bringsAlong(join(ROOT, 'number', file))].map((path) => /missteps\/(\w+)\.ts$/.exec(path)?.[1]);
-    expect(brought.filter((name) => name !== undefined && ['fitting', 'rows', 'thread'].includes(name))).toEqual([own]);
+    expect(
+      brought.filter((name) => name !== undefined && ['fitting', 'rows', 'thread', 'measuring'].includes(name)),
+    ).toEqual([own]);
   }
 });
 

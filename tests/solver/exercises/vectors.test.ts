@@ -1,6 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { exercises, LEVELS } from '../../../src/solver/exercises/index.ts';
+import {
+  DRAWN_ASKS,
+  DRAWN_TARGETS,
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+} from '../../../src/solver/exercises/index.ts';
 import { KINDS } from './draws.ts';
 
 /**
@@ -11,11 +18,19 @@ import { KINDS } from './draws.ts';
 const FILE = new URL('./vectors.json', import.meta.url);
 const SEEDS = [0, 1, 2, 7, 97, 4294967295, '', 'saltmarsh', 'tuesday/3', 'estuary blue'];
 
-const now = Object.fromEntries(
-  KINDS.flatMap((kind) =>
-    LEVELS.flatMap((level) => SEEDS.map((seed) => [`${kind} ${level} "${seed}"`, exercises[kind].make(seed, level)])),
-  ),
+const drawn = KINDS.flatMap((kind) =>
+  LEVELS.flatMap((level) => SEEDS.map((seed) => [`${kind} ${level} "${seed}"`, exercises[kind].make(seed, level)])),
 );
+/** What is asked only by its name. */
+const asked = [
+  ...NUMBER_ASKS.filter((ask) => !DRAWN_ASKS.some((each) => each === ask)).flatMap((ask) =>
+    LEVELS.map((level) => [`number ${ask} ${level}`, exercises.number.make('saltmarsh', level, { ask })]),
+  ),
+  ...MARK_TARGETS.filter((target) => !DRAWN_TARGETS.some((each) => each === target)).flatMap((target) =>
+    LEVELS.map((level) => [`mark ${target} ${level}`, exercises.mark.make('saltmarsh', level, { target })]),
+  ),
+];
+const now = Object.fromEntries([...drawn, ...asked]);
 
 if (process.env['NEW_VECTORS'] === '1') {
   test('the vectors are written anew', () => {

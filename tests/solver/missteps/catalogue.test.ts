@@ -203,6 +203,91 @@ describe('slips in marking cells', () => {
   });
 });
 
+describe('slips in reading a chart and placing its picture, worked by hand', () => {
+  const piece = {
+    kind: 'number',
+    width: 26,
+    height: 32,
+    bundles: [6, 6],
+    closing: [6, 6],
+    openingStep: 1,
+    closingStep: 1,
+  } as const;
+  // Row 8 runs to the left from column 26, so its fifth knot stands in column 22.
+  const column = { ...piece, ask: 'column-of-knot', row: 8, knot: 5, startSide: 'left' } as const;
+  // 2 chalk, 3 rust, 16 chalk, 4 rust, 1 chalk: the rust string ties 7.
+  const stretches = [
+    { colour: 'chalk', cells: 2 },
+    { colour: 'rust', cells: 3 },
+    { colour: 'chalk', cells: 16 },
+    { colour: 'rust', cells: 4 },
+    { colour: 'chalk', cells: 1 },
+  ];
+  const colour = { ...piece, ask: 'knots-of-colour', row: 8, stretches, colour: 'rust' } as const;
+  // Column 3 is tied from row 4 on, and the picture begins in row 2: two plain rows.
+  const plain = { ...piece, ask: 'plain-rows-above', pictureRow: 2, inset: 3 } as const;
+
+  test.each([
+    ['begun-at-wrong-side', column, 22, 5],
+    ['knot-one-off', column, 22, 21],
+    ['knot-one-off', column, 22, 23],
+    ['stretches-counted', colour, 7, 2],
+    ['first-stretch-only', colour, 7, 3],
+    ['corner-cells-s-a-side', plain, 2, 3],
+    ['row-late', plain, 2, 1],
+  ] as const)('%s: %j', (slip, problem, right, figure) => {
+    expect(number.solve(problem)).toEqual({ figure: right });
+    expect(number.check(problem, { figure }).missteps).toContain(slip);
+  });
+
+  test('corner cells of plain ground are told from cells that are lost: 1 of the 8 in row 2', () => {
+    const problem = {
+      ...piece,
+      kind: 'mark',
+      target: 'picture-cut',
+      from: 2,
+      to: 2,
+      picture: {
+        ground: 0,
+        palette: [
+          { name: 'chalk', colour: '#eeeeee' },
+          { name: 'tar', colour: '#222222' },
+        ],
+        rows: ['0'.repeat(26), `0001${'1'.repeat(18)}0000`],
+      },
+    } as const;
+    expect(mark.solve(problem)).toEqual({ cells: [[2, 4]] });
+    const every = [1, 2, 3, 4, 23, 24, 25, 26].map((each) => [2, each] as const);
+    expect(mark.check(problem, every).missteps).toContain('plain-corners-marked');
+  });
+});
+
+describe('slips of measuring, worked by hand', () => {
+  // A cord of 1.2 mm: a column of 2.16 to 2.76 mm, so a bar of 39 mm takes 14.13 at the least.
+  const turns = {
+    kind: 'number',
+    ask: 'capacity-low',
+    barWidth: 39,
+    tenTurns: 12,
+    threadKind: 'soft',
+    narrowest: 1.8,
+    widest: 2.3,
+  } as const;
+  // 12 knots in 30 mm are 2.5 mm each, so a bar of 39 mm takes 15.6.
+  const swatch = { kind: 'number', ask: 'capacity-by-swatch', barWidth: 39, knots: 12, swatchWidth: 30 } as const;
+  test.each([
+    ['rounded-up', turns, 14, 15],
+    ['other-end-of-range', turns, 14, 18],
+    ['turns-not-divided', turns, 14, 1],
+    ['knots-as-thin-as-cord', turns, 14, 32],
+    ['rounded-up', swatch, 15, 16],
+    ['swatch-turned-round', swatch, 15, 97],
+  ] as const)('%s: %j', (slip, problem, right, figure) => {
+    expect(number.solve(problem)).toEqual({ figure: right });
+    expect(number.check(problem, { figure }).missteps).toEqual([slip]);
+  });
+});
+
 describe('the catalogue', () => {
   test('holds sixteen slips of fitting, and every slip once', () => {
     expect(SLIP_FAMILIES.fitting).toHaveLength(16);

@@ -14,6 +14,8 @@ export function clues(problem: MarkProblem): Clues<MarkHintKey> {
     mountedRight: bundles[1],
     closingLeft: closing[0],
     closingRight: closing[1],
+    startSide: problem.startSide ?? 'left',
+    colour: problem.picture?.palette[problem.colour ?? 0]?.name ?? '',
   };
   return { look: { key: `look-${target}`, values }, do: { key: `do-${target}`, values } };
 }

@@ -1,15 +1,19 @@
 import type { Slipped, Slips } from '../../missteps/contract.ts';
 import type { SlipSet } from '../../missteps/ids.ts';
-import { ROW_SLIPS, slippedRules } from '../../missteps/rows.ts';
+import { ROW_SLIPS, type RowSlip, slippedRules } from '../../missteps/rows.ts';
 import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
 import { readCells } from './judge.ts';
 import type { Cell, MarkProblem, MarkSolution } from './problem.ts';
 import { cellsBy, solve } from './solve.ts';
 
 /** Counting knots marks no cells. */
-const MARK_SLIPS = ROW_SLIPS.filter(
-  (slip) => slip !== 'bundle-counted-as-strings' && slip !== 'bundle-not-counted' && slip !== 'full-width-misplaced',
-);
+const UNMARKED: readonly RowSlip[] = [
+  'bundle-counted-as-strings',
+  'bundle-not-counted',
+  'full-width-misplaced',
+  'knot-one-off',
+];
+const MARK_SLIPS = ROW_SLIPS.filter((slip) => !UNMARKED.includes(slip));
 
 /** One text for a set of cells, whatever their order; a whole row to be marked counts as the row. */
 const asText = (problem: MarkProblem, cells: readonly Cell[]): string => {
@@ -34,9 +38,24 @@ const every = (problem: MarkProblem, [slip, other]: SlipSet): MarkSolution[] => 
     : slippedRules(known).map((rules) => ({ cells: cellsBy(rules, problem) }));
 };
 
-/** Level pieces of the same target, smallest first; for a bundle's knot every row that has one. */
+const mirrored = (half: string): string => half + [...half].reverse().join('');
+
+/** A picture for a small piece of even width: two bars of a colour in each row, or a top that reaches to the edges. */
+function smallPicture(
+  problem: MarkProblem,
+  { width, height }: Pick<MarkProblem, 'width' | 'height'>,
+): MarkProblem['picture'] {
+  const { picture, target, colour = 1 } = problem;
+  if (!picture) return undefined;
+  const half = width / 2;
+  const bar = `${colour}`;
+  const row = target === 'picture-cut' ? `0${'1'.repeat(half - 1)}` : `0${bar}${bar}${'0'.repeat(half - 3)}`;
+  return { ...picture, rows: Array.from({ length: height }, () => mirrored(row)) };
+}
+
+/** Level pieces of the same target, smallest first; where one row is asked about every row that tells something. */
 function* followUps(problem: MarkProblem): Generator<MarkProblem> {
-  const { kind, target, openingStep, closingStep } = problem;
+  const { kind, target, openingStep, closingStep, startSide, colour } = problem;
   for (const bundle of [2, 4, 6]) {
     for (const closingBundle of [bundle, bundle + 1]) {
       const width = 2 * closingBundle + 4;
@@ -44,11 +63,27 @@ function* followUps(problem: MarkProblem): Generator<MarkProblem> {
       if (width === problem.width && height === problem.height) continue;
       const bundles = [bundle, bundle] as const;
       const closing = [closingBundle, closingBundle] as const;
-      const piece = { kind, target, width, height, bundles, closing, openingStep, closingStep };
-      if (target !== 'bundle-knot') yield { ...piece, from: 1, to: height };
-      else
+      const picture = smallPicture(problem, { width, height });
+      const piece = {
+        kind,
+        target,
+        width,
+        height,
+        bundles,
+        closing,
+        openingStep,
+        closingStep,
+        ...(startSide && { startSide }),
+        ...(picture && { picture }),
+        ...(colour !== undefined && { colour }),
+      };
+      if (target === 'picture-cut') yield { ...piece, from: 1, to: OUTLINE_RULES.fullWidthRow(piece) };
+      else if (target === 'colour-in-row') yield { ...piece, from: 3, to: 3 };
+      else if (target === 'bundle-knot' || target === 'first-knot') {
         for (let row = 1; row <= height; row += 1)
-          if (Math.max(...bundlesIn(OUTLINE_RULES, piece, row)) > 1) yield { ...piece, from: row, to: row };
+          if (target === 'first-knot' || Math.max(...bundlesIn(OUTLINE_RULES, piece, row)) > 1)
+            yield { ...piece, from: row, to: row };
+      } else yield { ...piece, from: 1, to: height };
     }
   }
 }

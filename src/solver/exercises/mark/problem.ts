@@ -1,13 +1,27 @@
+import type { SideName } from '../../piece.ts';
 import type { FieldResult } from '../contract.ts';
 import type { OutlineFigures, OutlineOptions } from '../outline.ts';
 
-export const MARK_TARGETS = ['corner-cells', 'bundle-knot', 'first-closing-row'] as const;
+/** What chance draws from where nothing is asked for; a seed gives the same for ever, so this list stays as it is. */
+export const DRAWN_TARGETS = ['corner-cells', 'bundle-knot', 'first-closing-row'] as const;
+export const MARK_TARGETS = [...DRAWN_TARGETS, 'first-knot', 'colour-in-row', 'picture-cut'] as const;
 /**
  * - `corner-cells`: the cells outside the outline in rows `from` to `to`
  * - `bundle-knot`: the cell of each bundle's knot in row `from` (`to` is the same row)
  * - `first-closing-row`: the row in which closing begins; any cell of it marks it
+ * - `first-knot`: the cell in which row `from` begins
+ * - `colour-in-row`: the cells of one colour of the picture in row `from`
+ * - `picture-cut`: the picture's cells among the corner cells of rows `from` to `to`
  */
 export type MarkTarget = (typeof MARK_TARGETS)[number];
+
+/** A picture on the chart, row by row from the ring: one digit a cell, its palette index. */
+export interface Picture {
+  readonly palette: readonly { readonly name: string; readonly colour: string }[];
+  /** Palette index of the background. */
+  readonly ground: number;
+  readonly rows: readonly string[];
+}
 
 /** Cells to be marked on a chart; it holds the question, never the cells. */
 export interface MarkProblem extends OutlineFigures {
@@ -16,6 +30,12 @@ export interface MarkProblem extends OutlineFigures {
   /** First and last row that is asked about, from 1. */
   readonly from: number;
   readonly to: number;
+  /** Where row 1 begins, where the question is about that. */
+  readonly startSide?: SideName;
+  /** Where the question is about a picture. */
+  readonly picture?: Picture;
+  /** Palette index of the colour to mark. */
+  readonly colour?: number;
 }
 
 /** Row and column, both from 1. */
@@ -45,3 +65,6 @@ export interface MarkOptions extends OutlineOptions {
   readonly from?: number | undefined;
   readonly to?: number | undefined;
 }
+
+/** Whether it is about how the chart is read, and not about the outline alone. */
+export const readsChart = ({ target }: MarkProblem): boolean => !DRAWN_TARGETS.some((drawn) => drawn === target);

@@ -1,10 +1,29 @@
-import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
+import { bundlesIn, firstKnotColumn, OUTLINE_RULES } from '../outline.ts';
 import type { WorkedStep } from '../steps.ts';
+import { cellsOf } from './picture.ts';
 import type { MarkField, MarkProblem, MarkTarget } from './problem.ts';
+import { cellsBy } from './solve.ts';
 
-export type MarkStepKey = 'row-corner-cells' | 'row-bundle-knots' | 'first-closing-row';
+export type MarkStepKey =
+  | 'row-corner-cells'
+  | 'row-bundle-knots'
+  | 'first-closing-row'
+  | 'row-first-knot'
+  | 'row-colour'
+  | 'row-picture-cut';
 export type MarkHintKey = `look-${MarkTarget}` | `do-${MarkTarget}`;
 export type MarkStep = WorkedStep<MarkStepKey, MarkField>;
+
+/** A row of the picture as it is read aloud, from left to right: '2 chalk, 3 rust, 2 chalk'. */
+function readOut({ picture }: MarkProblem, row: number): string {
+  const told: { cells: number; colour: number }[] = [];
+  for (const colour of picture ? cellsOf(picture, row) : []) {
+    const last = told.at(-1);
+    if (last?.colour === colour) last.cells += 1;
+    else told.push({ cells: 1, colour });
+  }
+  return told.map(({ cells, colour }) => `${cells} ${picture?.palette[colour]?.name}`).join(', ');
+}
 
 /** What is marked, row by row, and why; rows without a cell to mark are passed over. */
 export function solution(problem: MarkProblem): MarkStep[] {
@@ -31,6 +50,28 @@ export function solution(problem: MarkProblem): MarkStep[] {
           gives: `row-${row}`,
         },
       ];
+    if (target === 'first-knot') {
+      const startSide = problem.startSide ?? 'left';
+      const column = firstKnotColumn(OUTLINE_RULES, problem, row, [left, right], startSide);
+      const begins = OUTLINE_RULES.beginsLeft(row, startSide) ? 'left' : 'right';
+      const strings = begins === 'left' ? left : right;
+      return [{ key: 'row-first-knot', values: { row, startSide, begins, strings, column }, gives: `row-${row}` }];
+    }
+    if (target === 'colour-in-row') {
+      const cells = cellsBy(OUTLINE_RULES, problem).map(([, column]) => column);
+      const colour = problem.picture?.palette[problem.colour ?? 0]?.name ?? '';
+      return [
+        {
+          key: 'row-colour',
+          values: { row, colour, cells: cells.length, columns: cells.join(', '), read: readOut(problem, row) },
+          gives: `row-${row}`,
+        },
+      ];
+    }
+    if (target === 'picture-cut') {
+      const cut = cellsBy(OUTLINE_RULES, { ...problem, from: row, to: row }).length;
+      return left + right > 2 ? [{ key: 'row-picture-cut', values: { ...values, cut }, gives: `row-${row}` }] : [];
+    }
     return left + right > 2 ? [{ key: 'row-corner-cells', values, gives: `row-${row}` }] : [];
   });
 }

@@ -1,4 +1,5 @@
-import { bundlesIn, OUTLINE_RULES, type OutlineRules } from '../outline.ts';
+import { bundlesIn, firstKnotColumn, OUTLINE_RULES, type OutlineRules } from '../outline.ts';
+import { cellsOf, stretchesOf } from './picture.ts';
 import type { Cell, MarkProblem, MarkSolution } from './problem.ts';
 
 /** Numbers from `low` to `high`, both ends counting; none where high is below low. */
@@ -10,12 +11,23 @@ function columnsIn(rules: OutlineRules, problem: MarkProblem, row: number): numb
   const { width, target } = problem;
   if (target === 'first-closing-row') return row === rules.firstClosingRow(problem) ? numbers(1, width) : [];
   const bundles = bundlesIn(rules, problem, row);
+  if (target === 'first-knot') return [firstKnotColumn(rules, problem, row, bundles, problem.startSide ?? 'left')];
+  const picture = problem.picture && cellsOf(problem.picture, row);
+  if (target === 'colour-in-row') {
+    const stretches = stretchesOf(picture ?? [], problem.colour ?? 0);
+    return rules
+      .ofStretches(stretches.map(({ length }) => length))
+      .flatMap((length, at) => numbers(1, length).map((cell) => cell - 1 + (stretches[at]?.column ?? 1)));
+  }
   const columns = rules.sides.flatMap((side) => {
     const bundle = bundles[side];
-    const fromEdge = target === 'corner-cells' ? numbers(1, rules.corners(bundle)) : [rules.knotColumn(bundle)];
+    const fromEdge = target === 'bundle-knot' ? [rules.knotColumn(bundle)] : numbers(1, rules.corners(bundle));
     return side === 0 ? fromEdge : fromEdge.map((column) => width + 1 - column);
   });
-  return [...new Set(columns)].sort((a, b) => a - b);
+  const marked = [...new Set(columns)].sort((a, b) => a - b);
+  return target === 'picture-cut' && rules.pictureAlone
+    ? marked.filter((column) => (picture?.[column - 1] ?? 0) !== problem.picture?.ground)
+    : marked;
 }
 
 /** The cells that are marked by someone who goes by these rules, row by row, left to right. */

@@ -1,5 +1,12 @@
 import type { Clues } from '../steps.ts';
-import { isFitQuestion, isInRowQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
+import {
+  isChartQuestion,
+  isFitQuestion,
+  isInRowQuestion,
+  isMeasureQuestion,
+  isThreadQuestion,
+  type NumberProblem,
+} from './problem.ts';
 import type { NumberHintKey } from './solution.ts';
 
 /** The question's figures that a sentence can use; lists are told as left and right. */
@@ -11,6 +18,10 @@ function stated(problem: NumberProblem): Record<string, number | string> {
     const { height, rowPitch, takeUp, mountingAndFinishing, tail, place } = problem;
     return { height, rowPitch, takeUp, mountingAndFinishing, tail, place };
   }
+  if (isMeasureQuestion(problem)) {
+    const { kind, ask, ...values } = problem;
+    return values;
+  }
   const { width, height, bundles, closing } = problem;
   const values: Record<string, number | string> = {
     width,
@@ -21,6 +32,13 @@ function stated(problem: NumberProblem): Record<string, number | string> {
     closingRight: closing[1],
   };
   if (isInRowQuestion(problem)) values['row'] = problem.row;
+  if (isChartQuestion(problem)) {
+    if (problem.ask !== 'plain-rows-above') values['row'] = problem.row;
+    if (problem.ask === 'column-of-knot') Object.assign(values, { knot: problem.knot, startSide: problem.startSide });
+    if (problem.ask === 'knots-of-colour') values['colour'] = problem.colour;
+    if (problem.ask === 'plain-rows-above')
+      Object.assign(values, { pictureRow: problem.pictureRow, inset: problem.inset });
+  }
   return values;
 }
 

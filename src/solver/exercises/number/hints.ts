@@ -2,7 +2,7 @@ import { another } from '../like.ts';
 import type { Hints } from '../steps.ts';
 import { clues } from './clues.ts';
 import { make } from './make.ts';
-import { isFitQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
+import { isFitQuestion, isMeasureQuestion, isThreadQuestion, type NumberProblem } from './problem.ts';
 import { type NumberHintKey, type NumberStep, solution } from './solution.ts';
 
 /** The keys of the working, in order, are what makes two problems alike. */
@@ -13,6 +13,7 @@ const shapeOf = (problem: NumberProblem): string => {
 
 const sameFigures = (one: NumberProblem, other: NumberProblem): boolean =>
   ('width' in one && 'width' in other && one.width === other.width) ||
+  ('barWidth' in one && 'barWidth' in other && one.barWidth === other.barWidth) ||
   ('baseStrings' in one && 'baseStrings' in other && one.baseStrings === other.baseStrings) ||
   ('row' in one && 'row' in other && one.row === other.row && one.height === other.height);
 
@@ -21,7 +22,7 @@ function workedLike(problem: NumberProblem): NumberProblem | null {
   const shape = shapeOf(problem);
   const given = isFitQuestion(problem)
     ? { oddMethod: problem.oddMethod ?? undefined, startSide: problem.startSide }
-    : isThreadQuestion(problem)
+    : isThreadQuestion(problem) || isMeasureQuestion(problem)
       ? {}
       : { openingStep: problem.openingStep, closingStep: problem.closingStep };
   return another(

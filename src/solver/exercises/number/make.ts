@@ -4,10 +4,15 @@ import { drawPiece } from '../draw-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
+import { drawChartQuestion } from './draw-chart-question.ts';
+import { drawMeasures } from './draw-measures.ts';
 import { drawThreadQuestion } from './draw-thread.ts';
 import {
+  DRAWN_ASKS,
+  isChartAsk,
   isFitAsk,
   isInRowAsk,
+  isMeasureAsk,
   isThreadAsk,
   NUMBER_ASKS,
   type NumberAsk,
@@ -35,11 +40,12 @@ export function make(seed: Seed, level: Level, options: NumberOptions): NumberPr
 export function make(seed: Seed, level: Level, options: NumberOptions = {}): NumberProblem | Refusal<Problem> {
   const next = draw(seed);
   const known = knownLevel(level);
-  const drawn = pick(next, NUMBER_ASKS) ?? 'spare';
+  const drawn = pick(next, DRAWN_ASKS) ?? 'spare';
   const ask = options.ask ?? drawn;
   const bad = choiceProblem('ask', ask, NUMBER_ASKS);
   if (bad) return refuse(bad);
 
+  if (isMeasureAsk(ask)) return drawMeasures(next, ask);
   if (isFitAsk(ask)) {
     const own = options.width !== undefined && options.capacity !== undefined;
     const fit = drawFigures(next, known, options, ({ width, capacity }) => own || width > capacity);
@@ -47,12 +53,16 @@ export function make(seed: Seed, level: Level, options: NumberOptions = {}): Num
   }
 
   // String is cut for any piece, a straight one too; the rows of a straight one are nothing to ask about.
-  const made = drawPiece(next, known, options, isThreadAsk(ask));
+  const own = options.width !== undefined && options.capacity !== undefined;
+  // A picture in row 2 or 3 can only be cut while the bundles are large.
+  const deep = ask === 'plain-rows-above' && !own ? 4 : 1;
+  const made = drawPiece(next, known, options, isThreadAsk(ask), (bundles) => Math.min(...bundles) >= deep);
   if ('ok' in made) return made;
   const { piece, fit } = made;
   if (isThreadAsk(ask)) return drawThreadQuestion(next, ask, fit, piece.height, options.thread);
   if (ask === 'first-closing-row' && OUTLINE_RULES.firstClosingRow(piece) === 0)
     return refuse({ code: 'out-of-range', field: 'closingBundle', entered: 1, values: { low: 2, high: 8 } });
+  if (isChartAsk(ask)) return drawChartQuestion(next, known, ask, piece, fit.startSide);
   if (!isInRowAsk(ask)) return { kind: 'number', ask, ...piece };
 
   const row = options.row ?? drawRow(next, known, ask, piece);

@@ -28,8 +28,34 @@ export const THREAD_ASKS = ['cut-length', 'base-string-in-all'] as const;
  */
 export type ThreadAsk = (typeof THREAD_ASKS)[number];
 
-export const NUMBER_ASKS = [...FIT_ASKS, ...IN_ROW_ASKS, ...PIECE_ASKS, ...THREAD_ASKS] as const;
-export type NumberAsk = FitAsk | InRowAsk | PieceAsk | ThreadAsk;
+/** Asked of how a chart is read and placed. */
+export const CHART_ASKS = ['column-of-knot', 'knots-of-colour', 'plain-rows-above'] as const;
+/**
+ * - `column-of-knot`: the column, counted from the left, of a row's knot, counted as it is tied
+ * - `knots-of-colour`: knots that the leading string of one colour ties in a row
+ * - `plain-rows-above`: the fewest plain rows at the ring that keep the picture's top out of the corner cells
+ */
+export type ChartAsk = (typeof CHART_ASKS)[number];
+
+/** Asked of a ring and a cord, before anything is planned. */
+export const MEASURE_ASKS = ['capacity-low', 'capacity-by-swatch'] as const;
+/**
+ * - `capacity-low`: columns the bar takes at the least, from ten turns of the cord round a pencil
+ * - `capacity-by-swatch`: columns it takes, from a swatch that was tied and measured
+ */
+export type MeasureAsk = (typeof MEASURE_ASKS)[number];
+
+/** What chance draws from where nothing is asked for; a seed gives the same for ever, so this list stays as it is. */
+export const DRAWN_ASKS = [...FIT_ASKS, ...IN_ROW_ASKS, ...PIECE_ASKS, ...THREAD_ASKS] as const;
+export const NUMBER_ASKS = [
+  ...FIT_ASKS,
+  ...IN_ROW_ASKS,
+  ...PIECE_ASKS,
+  ...THREAD_ASKS,
+  ...CHART_ASKS,
+  ...MEASURE_ASKS,
+] as const;
+export type NumberAsk = FitAsk | InRowAsk | PieceAsk | ThreadAsk | ChartAsk | MeasureAsk;
 
 export interface FitQuestion {
   readonly kind: 'number';
@@ -54,6 +80,70 @@ export interface PieceQuestion extends OutlineFigures {
   readonly kind: 'number';
   readonly ask: PieceAsk;
 }
+
+export interface ColumnQuestion extends OutlineFigures {
+  readonly kind: 'number';
+  readonly ask: 'column-of-knot';
+  readonly row: number;
+  /** Counted from 1 as the row is tied, a bundle's knot among them. */
+  readonly knot: number;
+  /** Where row 1 begins. */
+  readonly startSide: SideName;
+}
+
+/** Neighbouring cells of one colour in a row. */
+export interface Stretch {
+  readonly colour: string;
+  readonly cells: number;
+}
+
+export interface ColourQuestion extends OutlineFigures {
+  readonly kind: 'number';
+  readonly ask: 'knots-of-colour';
+  /** A row of full width. */
+  readonly row: number;
+  /** From left to right; neighbours differ in colour. */
+  readonly stretches: readonly Stretch[];
+  /** The colour asked for. */
+  readonly colour: string;
+}
+
+export interface PlainRowsQuestion extends OutlineFigures {
+  readonly kind: 'number';
+  readonly ask: 'plain-rows-above';
+  /** The picture's first row, from 1. */
+  readonly pictureRow: number;
+  /** The picture's outermost column in that row, counted from 1 from either edge. */
+  readonly inset: number;
+}
+
+export type ChartQuestion = ColumnQuestion | ColourQuestion | PlainRowsQuestion;
+export type RowsQuestion = InRowQuestion | PieceQuestion | ChartQuestion;
+
+export interface TurnsQuestion {
+  readonly kind: 'number';
+  readonly ask: 'capacity-low';
+  /** Inner width of the bar in mm. */
+  readonly barWidth: number;
+  /** mm that ten turns take side by side. */
+  readonly tenTurns: number;
+  readonly threadKind: ThreadKind;
+  /** A column of knots in cord diameters, at the least and at the most. */
+  readonly narrowest: number;
+  readonly widest: number;
+}
+
+export interface SwatchQuestion {
+  readonly kind: 'number';
+  readonly ask: 'capacity-by-swatch';
+  readonly barWidth: number;
+  /** Knots side by side in the swatch. */
+  readonly knots: number;
+  /** mm they take. */
+  readonly swatchWidth: number;
+}
+
+export type MeasureQuestion = TurnsQuestion | SwatchQuestion;
 
 /** Where a cut piece hangs; the two sides are cut alike. */
 export type CutPlace = 'bar' | 'side' | 'lone';
@@ -93,7 +183,7 @@ export interface InAllQuestion {
 export type ThreadQuestion = CutQuestion | InAllQuestion;
 
 /** One figure to find; it holds the question, never the result. */
-export type NumberProblem = FitQuestion | InRowQuestion | PieceQuestion | ThreadQuestion;
+export type NumberProblem = FitQuestion | RowsQuestion | ThreadQuestion | MeasureQuestion;
 
 /** The only field of a number exercise. */
 export type NumberField = 'figure';
@@ -114,6 +204,13 @@ const among = <T extends string>(asks: readonly T[], ask: string): ask is T => a
 export const isFitQuestion = (problem: NumberProblem): problem is FitQuestion => among(FIT_ASKS, problem.ask);
 export const isInRowQuestion = (problem: NumberProblem): problem is InRowQuestion => among(IN_ROW_ASKS, problem.ask);
 export const isThreadQuestion = (problem: NumberProblem): problem is ThreadQuestion => among(THREAD_ASKS, problem.ask);
+export const isChartQuestion = (problem: NumberProblem): problem is ChartQuestion => among(CHART_ASKS, problem.ask);
+export const isMeasureQuestion = (problem: NumberProblem): problem is MeasureQuestion =>
+  among(MEASURE_ASKS, problem.ask);
+export const isRowsQuestion = (problem: NumberProblem): problem is RowsQuestion =>
+  isInRowQuestion(problem) || isChartQuestion(problem) || among(PIECE_ASKS, problem.ask);
 export const isFitAsk = (ask: NumberAsk): ask is FitAsk => among(FIT_ASKS, ask);
 export const isInRowAsk = (ask: NumberAsk): ask is InRowAsk => among(IN_ROW_ASKS, ask);
+export const isChartAsk = (ask: NumberAsk): ask is ChartAsk => among(CHART_ASKS, ask);
+export const isMeasureAsk = (ask: NumberAsk): ask is MeasureAsk => among(MEASURE_ASKS, ask);
 export const isThreadAsk = (ask: NumberAsk): ask is ThreadAsk => among(THREAD_ASKS, ask);

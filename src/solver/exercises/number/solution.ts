@@ -1,7 +1,17 @@
 import type { WorkedStep } from '../steps.ts';
 import type { SumStepKey } from '../sum/solution.ts';
 import { workSum } from './fit-solution.ts';
-import { isFitQuestion, isThreadQuestion, type NumberAsk, type NumberField, type NumberProblem } from './problem.ts';
+import { workMeasures } from './measure-solution.ts';
+import {
+  isChartQuestion,
+  isFitQuestion,
+  isMeasureQuestion,
+  isThreadQuestion,
+  type NumberAsk,
+  type NumberField,
+  type NumberProblem,
+} from './problem.ts';
+import { workChart } from './reading-solution.ts';
 import { workRows } from './row-solution.ts';
 import { workThread } from './thread-solution.ts';
 
@@ -23,10 +33,24 @@ export type NumberStepKey =
   | 'both-ends'
   | 'lone-end'
   | 'folds-from-strings'
-  | 'base-string-in-all';
+  | 'base-string-in-all'
+  | 'bundles-in-row'
+  | 'row-begins'
+  | 'column-of-knot'
+  | 'knots-of-colour'
+  | 'row-for-picture'
+  | 'plain-rows-above'
+  | 'one-turn'
+  | 'widest-column'
+  | 'swatch-column'
+  | 'columns-on-bar';
 export type NumberHintKey = `look-${NumberAsk}` | `do-${NumberAsk}`;
 export type NumberStep = WorkedStep<NumberStepKey, NumberField>;
 
 /** The figure worked out step by step. */
-export const solution = (problem: NumberProblem): NumberStep[] =>
-  isFitQuestion(problem) ? workSum(problem) : isThreadQuestion(problem) ? workThread(problem) : workRows(problem);
+export function solution(problem: NumberProblem): NumberStep[] {
+  if (isFitQuestion(problem)) return workSum(problem);
+  if (isThreadQuestion(problem)) return workThread(problem);
+  if (isMeasureQuestion(problem)) return workMeasures(problem);
+  return isChartQuestion(problem) ? workChart(problem) : workRows(problem);
+}

@@ -1,17 +1,22 @@
 import { sumOf } from '../figures.ts';
-import { bundlesIn, cornersIn, OUTLINE_RULES, type OutlineRules, openingCorners } from '../outline.ts';
+import { bundlesIn, cornersIn, firstKnotColumn, OUTLINE_RULES, type OutlineRules, openingCorners } from '../outline.ts';
 import type { SumFigures } from '../sum/problem.ts';
 import { workOut } from '../sum/solve.ts';
 import { cutLength } from './cut.ts';
+import { capacityBy, MEASURE_RULES } from './measures.ts';
 import {
+  type ChartQuestion,
+  type ColourQuestion,
   type FitAsk,
-  type InRowQuestion,
+  isChartQuestion,
   isFitQuestion,
   isInRowQuestion,
+  isMeasureQuestion,
   isThreadQuestion,
   type NumberProblem,
   type NumberSolution,
-  type PieceQuestion,
+  type PlainRowsQuestion,
+  type RowsQuestion,
   type ThreadQuestion,
 } from './problem.ts';
 
@@ -25,8 +30,37 @@ const FIT_FIGURES: { readonly [A in FitAsk]: (figures: Readonly<SumFigures>) => 
 /** The figure asked for, read off a sum that has been worked out. */
 export const fromSum = (ask: FitAsk, figures: Readonly<SumFigures>): number => FIT_FIGURES[ask](figures);
 
+/** The first row, from the picture's own on, whose corner cells end before the picture begins. */
+export function rowForPicture(rules: OutlineRules, problem: PlainRowsQuestion): number {
+  const last = problem.height + problem.pictureRow;
+  let row = problem.pictureRow;
+  const covered = (): boolean =>
+    rules.sides.some((side) => rules.corners(rules.opening(problem, row, side)) >= problem.inset);
+  while (row < last && covered()) row += 1;
+  return row;
+}
+
+/** How long each stretch of the colour asked for is, from left to right. */
+export const lengthsOf = ({ stretches, colour }: ColourQuestion): number[] =>
+  stretches.flatMap((stretch) => (stretch.colour === colour ? [stretch.cells] : []));
+
+function fromChart(rules: OutlineRules, problem: ChartQuestion): number {
+  switch (problem.ask) {
+    case 'column-of-knot': {
+      const { row, knot, startSide } = problem;
+      const first = firstKnotColumn(rules, problem, row, bundlesIn(rules, problem, row), startSide);
+      return first + (rules.beginsLeft(row, startSide) ? 1 : -1) * rules.stepsTo(knot);
+    }
+    case 'knots-of-colour':
+      return rules.ofStretches(lengthsOf(problem)).reduce((sum, cells) => sum + cells, 0);
+    case 'plain-rows-above':
+      return rowForPicture(rules, problem) - problem.pictureRow;
+  }
+}
+
 /** The figure asked for, by these rules. */
-export function fromOutline(rules: OutlineRules, problem: InRowQuestion | PieceQuestion): number {
+export function fromOutline(rules: OutlineRules, problem: RowsQuestion): number {
+  if (isChartQuestion(problem)) return fromChart(rules, problem);
   if (isInRowQuestion(problem)) {
     const bundles = bundlesIn(rules, problem, problem.row);
     if (problem.ask === 'knots-in-row') return rules.knots(problem, bundles);
@@ -51,5 +85,7 @@ export const solve = (problem: NumberProblem): NumberSolution => ({
     ? fromSum(problem.ask, workOut(sumOf(problem)))
     : isThreadQuestion(problem)
       ? fromThread(problem)
-      : fromOutline(OUTLINE_RULES, problem),
+      : isMeasureQuestion(problem)
+        ? capacityBy(MEASURE_RULES, problem)
+        : fromOutline(OUTLINE_RULES, problem),
 });

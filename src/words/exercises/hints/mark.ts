@@ -12,4 +12,15 @@ export const MARK_HINTS: Hints<'mark'> = {
   'look-first-closing-row': ({ height, closingLeft, closingRight }) =>
     `Look at the last row, row ${figure(height)}. Its bundles are ${figure(closingLeft)} on the left and ${figure(closingRight)} on the right.`,
   'do-first-closing-row': () => COUNT_BACK,
+  'look-first-knot': ({ from, startSide }) =>
+    `Row 1 begins on the ${startSide}, and every row begins where the one before it ended. Is ${figure(from)} even or odd?`,
+  'do-first-knot': () =>
+    'On the side where the row begins, find the knot nearest to the edge. A bundle’s knot stands in its innermost column.',
+  'look-colour-in-row': ({ from }) => `Find the number ${figure(from)} beside the chart, and read along that row.`,
+  'do-colour-in-row': ({ colour }) =>
+    `Mark each cell of this row that is ${colour}. There may be more than one stretch.`,
+  'look-picture-cut': ({ from, to }) =>
+    `Look at both edges of rows ${figure(from)} to ${figure(to)}. First find the corner cells of each row.`,
+  'do-picture-cut': () =>
+    'Each side has one corner cell fewer than its bundle has strings. Of these cells mark only those that have a colour of the picture.',
 };

@@ -1,7 +1,9 @@
+import type { FitAsk, MeasureAsk, ThreadAsk } from '../../../solver/exercises/number/problem.ts';
 import { figure } from '../../numbers.ts';
-import { COUNT_BACK, type Hints } from './hint.ts';
+import type { HintsOn } from './hint.ts';
 
-export const NUMBER_HINTS: Hints<'number'> = {
+/** A single figure of a sum, of the string to cut or of a ring. */
+export const NUMBER_HINTS: HintsOn<FitAsk | ThreadAsk | MeasureAsk> = {
   'look-spare': ({ width, capacity }) =>
     `Look at the width of the chart, ${figure(width)}, and at what the bar takes, ${figure(capacity)}.`,
   'do-spare': () =>
@@ -15,36 +17,18 @@ export const NUMBER_HINTS: Hints<'number'> = {
   'look-folds-to-cut': () => 'Folds hang in three places: on the bar, on the left and on the right.',
   'do-folds-to-cut': () =>
     'Halve the strings on the bar, and halve the strings of each side bundle. Then add up all three. A lone string is no fold.',
-  'look-knots-in-row': ({ row }) =>
-    `Look at the two edges of row ${figure(row)}. How many strings are tied as one there?`,
-  'do-knots-in-row': ({ width }) =>
-    `On each side, one column fewer than the bundle has strings gets no knot of its own. Take these away from the ${figure(width)} columns.`,
-  'look-bundle-in-row': ({ row, height }) =>
-    row === height
-      ? `Row ${figure(row)} is the last row. Look at the bundles it closes to.`
-      : row === 1
-        ? 'Row 1 ties the bundles as they hang there. Look at what hangs on each side.'
-        : `Look whether row ${figure(row)} is nearer to row 1 or to the last row, row ${figure(height)}.`,
-  'do-bundle-in-row': () =>
-    'While opening, take one off the bundle of row 1 for each string let out so far. While closing, take one off the last bundle for each string that is not in yet. One string always stays.',
-  'look-corner-cells-in-row': ({ row }) =>
-    `Look at the two edges of row ${figure(row)}, outside the knots of the bundles.`,
-  'do-corner-cells-in-row': () =>
-    'Find the bundle of each side in this row. It has one corner cell fewer than strings. Add both sides.',
-  'look-full-width-row': ({ mountedLeft, mountedRight }) =>
-    `Look at the bundles of row 1: ${figure(mountedLeft)} on the left and ${figure(mountedRight)} on the right.`,
-  'do-full-width-row': () =>
-    'Count the strings that the larger one lets out until one is left at the edge. Each takes one step. Add them to row 1.',
-  'look-first-closing-row': ({ height, closingLeft, closingRight }) =>
-    `Look at the last row, row ${figure(height)}. Its bundles are ${figure(closingLeft)} on the left and ${figure(closingRight)} on the right.`,
-  'do-first-closing-row': () => COUNT_BACK,
-  'look-corner-cells': () => 'Look at each row from row 1 up to the first of full width.',
-  'do-corner-cells': () =>
-    'In each of these rows, each side has one corner cell fewer than its bundle has strings. Add up both sides of all rows.',
   'look-cut-length': () => 'Look at what one end is needed for: the rows, mounting and finishing, and what you hold.',
   'do-cut-length': ({ height, rowPitch, takeUp, place }) =>
     `The rows need ${figure(height)} × ${figure(rowPitch)} × ${figure(takeUp)} mm. Add the rest to that. ${place === 'lone' ? 'A lone string has only this one end.' : 'A fold has two such ends.'}`,
   'look-base-string-in-all': () => 'Look at how many base strings one fold gives.',
   'do-base-string-in-all': ({ foldLength }) =>
     `First find how many folds there are. Then take ${figure(foldLength)} mm that many times.`,
+  'look-capacity-low': ({ tenTurns }) =>
+    `Look at the ten turns first: ${figure(tenTurns)} mm. How thick is the cord? Then think which columns are the fewest, the wide ones or the narrow ones.`,
+  'do-capacity-low': ({ barWidth, widest }) =>
+    `Take the thickness of one turn ${figure(widest)} times. See how often that goes into ${figure(barWidth)} mm, and leave out the rest.`,
+  'look-capacity-by-swatch': ({ knots, swatchWidth }) =>
+    `Look at the swatch: ${figure(knots)} knots in ${figure(swatchWidth)} mm. How wide is one of them?`,
+  'do-capacity-by-swatch': ({ barWidth }) =>
+    `Divide the width of the swatch by its knots. See how often that goes into ${figure(barWidth)} mm, and leave out the rest.`,
 };

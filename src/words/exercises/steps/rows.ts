@@ -2,13 +2,15 @@ import type { KindName } from '../../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
 import { count, figure, noun, type Value } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
-import type { Saying } from './saying.ts';
+import type { MeasuringStepKey } from './measuring.ts';
+import type { ReadingStepKey } from './reading.ts';
+import { both, type Saying } from './saying.ts';
 import type { ThreadStepKey } from './thread.ts';
 
-export type RowStepKey = Exclude<StepKeyOf<KindName>, FittingStepKey | ThreadStepKey>;
-
-const both = (left: Value, right: Value): string =>
-  left === right ? `${figure(left)} on each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
+export type RowStepKey = Exclude<
+  StepKeyOf<KindName>,
+  FittingStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
+>;
 
 const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × `);
 

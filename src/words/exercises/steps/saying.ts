@@ -1,11 +1,15 @@
 import type { Step } from '../../../solver/problem.ts';
-import type { Values } from '../../numbers.ts';
+import { figure, type Value, type Values } from '../../numbers.ts';
 
 type Say = (values: Values) => string;
 /** A step in words, and its sum in figures where it has one. */
 export type Saying = readonly [words: Say, sum?: Say];
 /** The steps of one family of exercises, by key. */
 export type Sayings = Readonly<Record<string, Saying>>;
+
+/** What both sides have, or each of them. */
+export const both = (left: Value, right: Value): string =>
+  left === right ? `${figure(left)} on each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
 
 /** A step of a working as it is shown. */
 export interface StepLine {

@@ -1,0 +1,85 @@
+import type { Thread } from '../solver/thread/thread.ts';
+import { cord, twist } from './cord.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step } from './drawing.ts';
+
+export interface TenTurnsOptions {
+  /** The cord; soft thread of 1.2 mm when left out. */
+  readonly thread?: Thread | undefined;
+  readonly across?: number | undefined;
+}
+
+export type TenTurnsKey = 'ten-turns' | 'ten-turns-one' | 'label-ten-turns' | 'label-mm';
+
+const PLAIN: Thread = { diameter: 1.2, kind: 'soft' };
+const TURNS = 10;
+/** Units that the ten turns take in the drawing, and where they begin. */
+const WIDE = 200;
+const LEFT = 80;
+/** Upper and lower edge of the pencil, and of the ruler. */
+const PENCIL = [46, 88] as const;
+const RULER = [118, 152] as const;
+/** The width of the weakest part of the drawing that is still a mark. */
+const CLOSEST = 5;
+
+/** The distance of the ruler's marks in mm, and of its numbers. */
+const every = (perMm: number, room: number, steps: readonly number[]): number =>
+  steps.find((mm) => mm * perMm >= room) ?? 1000;
+
+function draw(_plan: object, { thread = PLAIN, across = ACROSS }: TenTurnsOptions = {}): Drawing<TenTurnsKey> {
+  const { diameter } = thread;
+  const turn = WIDE / TURNS;
+  const perMm = turn / diameter;
+  const [top, bottom] = PENCIL;
+  const end = LEFT + WIDE;
+  const middle = (top + bottom) / 2;
+  const shapes: Shape<TenTurnsKey>[] = [
+    twist(turn * 0.9),
+    path('pencil', d`M10 ${middle}L44 ${top}H${across - 16}V${bottom}H44z`),
+    path('lead-tip', d`M10 ${middle}l11 ${-7}v14z`),
+    path('rule', d`M44 ${top + 14}H${across - 16}M44 ${bottom - 14}H${across - 16}`),
+  ];
+  let turns = '';
+  for (let index = 0; index < TURNS; index += 1)
+    turns += d`M${LEFT + (index + 0.5) * turn + 2} ${top - 5}L${LEFT + (index + 0.5) * turn - 2} ${bottom + 5}`;
+  shapes.push(cord(turn * 0.94, turns, 'lead'));
+
+  const [rulerTop, rulerBottom] = RULER;
+  const last = Math.floor((across - 24 - LEFT) / perMm);
+  const apart = every(perMm, CLOSEST, [0.1, 0.5, 1, 2, 5, 10, 20, 50]);
+  const named = every(perMm, 26, [1, 2, 5, 10, 20, 50, 100]);
+  shapes.push({
+    tag: 'rect',
+    is: 'sheet',
+    x: LEFT - 14,
+    y: rulerTop,
+    width: across - LEFT + 2,
+    height: rulerBottom - rulerTop,
+    rx: 2,
+  });
+  let marks = '';
+  const count = Math.floor(last / apart);
+  for (let mark = 0; mark <= count; mark += 1) {
+    const mm = mark * apart;
+    const isNamed = Math.abs(mm / named - Math.round(mm / named)) < 1e-6;
+    marks += d`M${LEFT + mm * perMm} ${rulerTop}v${isNamed ? 11 : 6}`;
+    if (isNamed && LEFT + mm * perMm < across - 20)
+      shapes.push({ tag: 'text', x: LEFT + mm * perMm, y: rulerBottom - 8, say: `${Math.round(mm)}`, is: 'quiet' });
+  }
+  shapes.push(
+    path('leader', marks),
+    path('given leader', d`M${LEFT} ${bottom + 8}V${rulerTop + 14}M${end} ${bottom + 8}V${rulerTop + 14}`),
+    { tag: 'text', x: LEFT + WIDE / 2, y: 20, say: step('label-ten-turns', { mm: diameter * TURNS }), is: 'strong' },
+    { tag: 'text', x: LEFT - 20, y: rulerBottom - 8, say: step('label-mm'), is: 'quiet', 'text-anchor': 'end' },
+  );
+  return { width: across, height: rulerBottom + 8, shapes };
+}
+
+/** Ten turns of the cord side by side round a pencil, and a ruler under them. */
+export const tenTurns: Figure<'ten-turns', TenTurnsOptions, TenTurnsKey, object> = {
+  name: 'ten-turns',
+  draw,
+  describe: (_plan, { thread = PLAIN } = {}) => [
+    step('ten-turns', { mm: thread.diameter * TURNS }),
+    step('ten-turns-one', { mm: thread.diameter }),
+  ],
+};

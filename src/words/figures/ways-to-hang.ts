@@ -1,0 +1,29 @@
+import { count, figure, type Values } from '../numbers.ts';
+import type { Words } from './shared.ts';
+
+/** How the strings are shared, and what is special about it. */
+const shared = ({ left, onBar, right, lone, carried }: Values): string => {
+  const odd =
+    lone === 1
+      ? ', one of them a lone string'
+      : carried === ''
+        ? ''
+        : `, and one strand of the ${carried} bundle is a carried end`;
+  const sides =
+    left === right ? `${figure(left)} at each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
+  return lone === 1
+    ? `${count(onBar, 'string')} on the bar${odd}, and ${sides}`
+    : `${count(onBar, 'string')} on the bar and ${sides}${odd}`;
+};
+
+/** Ways to hang the same chart. */
+export const waysToHangFigureWords = {
+  ways: ({ width, capacity }) =>
+    `Ways to hang a chart of ${count(width, 'column')} from a bar that takes ${figure(capacity)}.`,
+  'ways-answer': (values) => `The answer has ${shared(values)}.`,
+  'ways-level': (values) => `Another level way has ${shared(values)}.`,
+  'ways-aslant': (values) => `A lopsided way has ${shared(values)}.`,
+  'ways-alone': () => 'There is no other way.',
+  'label-way': ({ left, onBar, right, answer, lone, carried }) =>
+    `${figure(left)} + ${figure(onBar)} + ${figure(right)}${answer === 1 ? ': the answer' : left === right ? ': level' : ': lopsided'}${lone === 1 ? ', lone string' : carried === '' ? '' : ', carried end'}`,
+} satisfies Words;
