@@ -97,6 +97,10 @@ const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<
   { name: 'gathering' },
   ...MOMENTS.map((moment) => ({ name: 'piece' as const, options: { moment } })),
   { name: 'piece', options: { side: 'back' } },
+  { name: 'back' },
+  { name: 'silhouette', options: { wish: 'waist' } },
+  { name: 'fault', options: { fault: 'two-let-out' } },
+  { name: 'evening' },
 ];
 
 /** Every figure of a plan, drawn for the lantern. */

@@ -1,27 +1,35 @@
 import type { Plan } from '../solver/plan.ts';
+import { back } from './back.ts';
 import { bar } from './bar.ts';
 import { chart } from './chart.ts';
 import { closing } from './closing.ts';
 import { cutStrings } from './cut-strings.ts';
 import type { Words } from './drawing.ts';
+import { evening } from './evening.ts';
+import { fault } from './fault.ts';
 import { foldsWhy } from './folds-why.ts';
 import { gathering } from './gathering.ts';
 import { opening } from './opening.ts';
 import { outline } from './outline.ts';
 import { row } from './row.ts';
 import { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
+import { silhouette } from './silhouette.ts';
 
 /** Every figure by its name: one file and one line each. */
 export const figures = {
+  back,
   bar,
   chart,
   closing,
   'cut-strings': cutStrings,
+  evening,
+  fault,
   'folds-why': foldsWhy,
   gathering,
   opening,
   outline,
   row,
+  silhouette,
 };
 
 export type FigureName = keyof typeof figures;

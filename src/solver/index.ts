@@ -18,5 +18,6 @@ export * from './plan.ts';
 export * from './problem.ts';
 export * from './ranges.ts';
 export * from './rows.ts';
+export * from './silhouette.ts';
 export * from './thread/index.ts';
 export * from './walk.ts';

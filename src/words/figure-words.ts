@@ -1,15 +1,20 @@
+import { backFigureWords } from './figures/back.ts';
 import { barWords } from './figures/bar.ts';
 import { chartFigureWords } from './figures/chart.ts';
 import { closingFigureWords } from './figures/closing.ts';
 import { cutStringsFigureWords } from './figures/cut-strings.ts';
+import { eveningFigureWords } from './figures/evening.ts';
+import { faultFigureWords } from './figures/fault.ts';
 import { foldsWhyFigureWords } from './figures/folds-why.ts';
 import { gatheringFigureWords } from './figures/gathering.ts';
 import { openingFigureWords } from './figures/opening.ts';
 import { outlineFigureWords } from './figures/outline.ts';
 import { rowFigureWords } from './figures/row.ts';
+import { silhouetteFigureWords } from './figures/silhouette.ts';
 
 /** Every sentence and label of every figure; a widget that draws one figure takes only its own. */
 export const figureWords = {
+  ...backFigureWords,
   ...barWords,
   ...outlineFigureWords,
   ...chartFigureWords,
@@ -19,4 +24,7 @@ export const figureWords = {
   ...cutStringsFigureWords,
   ...gatheringFigureWords,
   ...foldsWhyFigureWords,
+  ...eveningFigureWords,
+  ...faultFigureWords,
+  ...silhouetteFigureWords,
 };

@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { ROW_FAULTS } from '../../src/figures/fault.ts';
 import {
   type Drawing,
   drawFigure,
@@ -14,7 +15,19 @@ import { figureWords } from '../../src/words/figure-words.ts';
 import type { Values } from '../../src/words/numbers.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { expectSayable, expectSentences, strict } from '../words/sayable.ts';
-import { drawPlan, evening, labels, lantern, large, planned, second, small, third, together } from './drawn.ts';
+import {
+  drawChart,
+  drawPlan,
+  evening,
+  labels,
+  lantern,
+  large,
+  planned,
+  second,
+  small,
+  third,
+  together,
+} from './drawn.ts';
 
 const names = Object.keys(figures) as FigureName[];
 const show = { id: 'plate', words: figureWords };
@@ -49,14 +62,18 @@ const extremes: Record<string, Plan> = {
 };
 /** Each figure in every way it can be asked for. */
 const WAYS: Record<FigureName, object[]> = {
+  back: [{}, { row: 9 }, { across: 640 }],
   bar: [{ stage: 'capacity' }, { stage: 'shared' }, { stage: 'fitted' }, { across: 640 }],
   chart: [{}, { marks: true }],
   closing: [{}, { rows: 3, coloured: true }],
   'cut-strings': [{}, { units: 'inches' }],
+  evening: [{}, { hands: 'practised' }, { hands: 'steady', across: 720 }],
+  fault: ROW_FAULTS.flatMap((fault) => [{ fault }, { fault, mended: true }]),
   'folds-why': [{}],
   gathering: [{}],
   opening: [{}, { rows: 2, coloured: true }],
   outline: [{}, { show: 'bundles', row: 2 }, { from: 3, to: 6, row: 4 }, { across: 720 }],
+  silhouette: [{}, { wish: 'waist' }, { wish: 'waist', across: 640 }],
   row: [{}, { row: 2, knot: 1 }, { row: 3, knot: 0 }, { row: 7, coloured: true }, { row: 9999, knot: 9999 }],
 };
 const ways = names.flatMap((name) => WAYS[name].map((options) => [name, JSON.stringify(options), options] as const));
@@ -167,6 +184,8 @@ describe('every figure', () => {
       ...Object.values(extremes),
       planned({ width: 24, height: 5, capacity: 16 }),
       planned({ width: 12, height: 14, capacity: 8, closingBundle: 1 }),
+      planned({ width: 26, height: 32, capacity: 16, chart: drawChart(drawing(), 26, 32) }),
+      planned({ width: 40, height: 12, capacity: 40, chart: drawChart(drawing(), 40, 12) }),
     ])
       for (const [name, , options] of ways) drawFigure(name, plan, options, { id: 'plate', words: note });
     const { chart } = figures;

@@ -180,6 +180,13 @@ describe('worked steps', () => {
       'lone-end': true,
       'folds-from-strings': true,
       'base-string-in-all': true,
+      'float-skips': true,
+      'longest-float': true,
+      'folds-of-piece': true,
+      'folds-for-class': true,
+      'knotting-seconds': true,
+      'knotting-minutes': true,
+      'making-minutes': true,
       'row-corner-cells': true,
       'row-bundle-knots': true,
     };

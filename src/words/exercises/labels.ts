@@ -30,6 +30,9 @@ const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
   'corner-cells': 'Corner cells',
   'cut-length': 'Length to cut',
   'base-string-in-all': 'String for all folds',
+  'longest-float': 'Columns of the longest float',
+  'folds-for-class': 'Folds for the class',
+  'making-minutes': 'Minutes in all',
 };
 
 /** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */

@@ -1,17 +1,21 @@
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { MarkTarget } from '../../solver/exercises/mark/problem.ts';
 import type {
+  ClassQuestion,
   CutPlace,
   CutQuestion,
   FitAsk,
+  FloatQuestion,
   InAllQuestion,
   InRowAsk,
   NumberProblem,
   PieceAsk,
+  TimeQuestion,
 } from '../../solver/exercises/number/problem.ts';
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
-import { count, figure, ordinal } from '../numbers.ts';
+import { count, figure, list, ordinal } from '../numbers.ts';
+import { threadName } from '../thread-names.ts';
 import { fieldLabel } from './labels.ts';
 
 /** An exercise in words: what is known, and what is asked. */
@@ -97,8 +101,29 @@ const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords =
   ask: 'How many millimetres of string do you need for all the folds together?',
 });
 
+const floatAsked = ({ runs }: FloatQuestion): QuestionWords => ({
+  given: `A row is tied in these colours, from its first knot to its last: ${list(runs.map(({ colour, knots }) => `${figure(knots)} ${threadName(colour)}`))}.`,
+  ask: 'How many columns does the longest float skip?',
+});
+
+const classAsked = ({ width, onBar, bundle, learners }: ClassQuestion): QuestionWords => ({
+  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. Of its strings that come from folds, ${figure(onBar)} hang on the bar and ${figure(bundle)} in each side bundle.`,
+  ask: 'How many folds do you cut for all of them?',
+});
+
+const timeAsked = ({ knots, secondsPerKnot, beside }: TimeQuestion): QuestionWords => ({
+  given: `A piece has ${count(knots, 'knot')}. One knot takes ${count(secondsPerKnot, 'second')}. Mounting and finishing take ${count(beside, 'minute')} together.`,
+  ask: 'How many minutes does the whole piece take?',
+});
+
 function numberAsked(problem: NumberProblem): QuestionWords {
   switch (problem.ask) {
+    case 'longest-float':
+      return floatAsked(problem);
+    case 'folds-for-class':
+      return classAsked(problem);
+    case 'making-minutes':
+      return timeAsked(problem);
     case 'cut-length':
       return cutAsked(problem);
     case 'base-string-in-all':

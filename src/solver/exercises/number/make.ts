@@ -4,8 +4,10 @@ import { drawPiece } from '../draw-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
+import { drawFloatQuestion, drawTimeQuestion } from './draw-evening.ts';
 import { drawThreadQuestion } from './draw-thread.ts';
 import {
+  DRAWN_ASKS,
   isFitAsk,
   isInRowAsk,
   isThreadAsk,
@@ -35,10 +37,14 @@ export function make(seed: Seed, level: Level, options: NumberOptions): NumberPr
 export function make(seed: Seed, level: Level, options: NumberOptions = {}): NumberProblem | Refusal<Problem> {
   const next = draw(seed);
   const known = knownLevel(level);
-  const drawn = pick(next, NUMBER_ASKS) ?? 'spare';
+  const drawn = pick(next, DRAWN_ASKS) ?? 'spare';
   const ask = options.ask ?? drawn;
   const bad = choiceProblem('ask', ask, NUMBER_ASKS);
   if (bad) return refuse(bad);
+
+  // Neither a chart nor a bar is asked about in these.
+  if (ask === 'longest-float') return drawFloatQuestion(next, known);
+  if (ask === 'making-minutes') return drawTimeQuestion(next, known);
 
   if (isFitAsk(ask)) {
     const own = options.width !== undefined && options.capacity !== undefined;

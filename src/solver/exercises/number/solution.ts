@@ -23,7 +23,14 @@ export type NumberStepKey =
   | 'both-ends'
   | 'lone-end'
   | 'folds-from-strings'
-  | 'base-string-in-all';
+  | 'base-string-in-all'
+  | 'float-skips'
+  | 'longest-float'
+  | 'folds-of-piece'
+  | 'folds-for-class'
+  | 'knotting-seconds'
+  | 'knotting-minutes'
+  | 'making-minutes';
 export type NumberHintKey = `look-${NumberAsk}` | `do-${NumberAsk}`;
 export type NumberStep = WorkedStep<NumberStepKey, NumberField>;
 
