@@ -12,6 +12,7 @@ import ReadersOnly from './ReadersOnly.astro';
 import RoomOnly from './RoomOnly.astro';
 import Slip from './Slip.astro';
 import SpeakerNotes from './SpeakerNotes.astro';
+import Term from './Term.astro';
 import TryIt from './TryIt.astro';
 import When from './When.astro';
 
@@ -31,6 +32,7 @@ export const BLOCKS = {
   RoomOnly,
   Slip,
   SpeakerNotes,
+  Term,
   TryIt,
   When,
 };

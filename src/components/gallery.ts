@@ -1,4 +1,5 @@
 import { exampleOf } from '../entries/examples.ts';
+import { ROW_FAULTS } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
@@ -99,7 +100,10 @@ const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<
   { name: 'piece', options: { side: 'back' } },
   { name: 'back' },
   { name: 'silhouette', options: { wish: 'waist' } },
-  { name: 'fault', options: { fault: 'two-let-out' } },
+  ...ROW_FAULTS.flatMap((fault) => [
+    { name: 'fault' as const, options: { fault } },
+    { name: 'fault' as const, options: { fault, mended: true } },
+  ]),
   { name: 'evening' },
 ];
 
@@ -109,7 +113,8 @@ export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
   return FIGURES.map(({ name, options = {} }) => {
-    const file = ['lantern', name, ...Object.values(options)].join('-');
+    const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
+    const file = ['lantern', name, ...said].join('-');
     const drawn = plateFigure(name, plan, options, file);
     return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
   });

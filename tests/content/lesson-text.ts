@@ -107,6 +107,8 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
       const length = cutFigure(reading.plan, reading.thread, set['of'] as CutFigure);
       return length === null ? NO_FIGURE : lengthRange(length, 'metric', true);
     }
+    case 'Term':
+      return within();
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';
     // A reader sees none of these.

@@ -7,7 +7,7 @@ test.use({ javaScriptEnabled: false });
 const seenControls = (page: Page): Locator =>
   page
     .locator(
-      'button, input:not(.checklist input), select, textarea, [role="slider"], [role="grid"] button, [contenteditable]',
+      'button:not([popovertarget]), input:not(.checklist input), select, textarea, [role="slider"], [role="grid"] button, [contenteditable]',
     )
     .filter({ visible: true });
 
