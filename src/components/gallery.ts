@@ -1,5 +1,5 @@
 import { exampleOf } from '../entries/examples.ts';
-import { ROW_FAULTS } from '../figures/fault.ts';
+import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
@@ -80,8 +80,16 @@ export const knotPlates = (): KnotPlates[] =>
     }),
   }));
 
+/** Faults are easiest to see on few strings; a colour needs a chart. */
+const ofFault = (fault: RowFault) => (fault === 'colour-off' ? {} : { example: 'practice' });
+
 /** The figures of a plan, in the order of the work, with what each shows. */
-const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<Record<string, unknown>> }[] = [
+const FIGURES: readonly {
+  readonly name: PlateName;
+  readonly options?: Readonly<Record<string, unknown>>;
+  /** Another example than the lantern. */
+  readonly example?: string;
+}[] = [
   { name: 'chart' },
   { name: 'folds-why' },
   { name: 'bar', options: { stage: 'capacity' } },
@@ -101,20 +109,23 @@ const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<
   { name: 'back' },
   { name: 'silhouette', options: { wish: 'waist' } },
   ...ROW_FAULTS.flatMap((fault) => [
-    { name: 'fault' as const, options: { fault } },
-    { name: 'fault' as const, options: { fault, mended: true } },
+    { name: 'fault' as const, options: { fault }, ...ofFault(fault) },
+    { name: 'fault' as const, options: { fault, mended: true }, ...ofFault(fault) },
   ]),
-  { name: 'evening' },
+  { name: 'evening', example: 'evening' },
+  { name: 'bar', options: { stage: 'fitted' }, example: 'kettle-idle' },
+  { name: 'bar', options: { stage: 'fitted' }, example: 'paper-boat-carried' },
+  { name: 'silhouette', example: 'mussel' },
 ];
 
-/** Every figure of a plan, drawn for the lantern. */
+/** Every figure of a plan, drawn for the lantern, or for another example where it shows more. */
 export function figurePlates(): GalleryPlate[] {
-  const { plan } = exampleOf('lantern');
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
-  return FIGURES.map(({ name, options = {} }) => {
+  return FIGURES.map(({ name, options = {}, example = 'lantern' }) => {
+    const { plan } = exampleOf(example);
     const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
-    const file = ['lantern', name, ...said].join('-');
+    const file = [example, name, ...said].join('-');
     const drawn = plateFigure(name, plan, options, file);
     return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
   });

@@ -4,13 +4,14 @@ import { ids, lessonNumber, readSheet, sheetNotes, words } from './sheet.ts';
 
 /** A plate: a knot at a stopping point, or a figure of the lantern; every further field is an option of that figure. */
 const plate = z
-  .looseObject({
+  .object({
     caption: words('What the plate shows.', 5, 160),
     knot: z.string().optional(),
     stage: z.string().optional(),
     strands: z.int().min(1).max(8).optional(),
     figure: z.string().optional(),
   })
+  .catchall(z.union([z.string(), z.int(), z.boolean()]))
   .refine(({ knot, figure }) => (knot === undefined) !== (figure === undefined))
   .register(sheetNotes, {
     description: 'A plate.',

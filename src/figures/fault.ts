@@ -124,7 +124,11 @@ function draw(plan: FaultPlan, options: FaultOptions = {}): Drawing<FaultKey> {
   const found = faulty(plan, fault);
   const shown = found?.rows ?? plan.rows.slice(0, SHOWN);
   const wanted = shown.map((row) => (!mended && row.row === found?.at ? found.made : row));
-  return drawStack(plan, wanted, { coloured: fault === 'colour-off', ...(across === undefined ? {} : { across }) });
+  return drawStack(plan, wanted, {
+    coloured: fault === 'colour-off',
+    marked: found?.at,
+    across,
+  });
 }
 
 function describe(plan: FaultPlan, { fault = DEFAULT, mended = false }: FaultOptions = {}) {

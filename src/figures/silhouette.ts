@@ -24,9 +24,11 @@ function shaped(plan: SilhouettePlan, { wish = 'chart' }: SilhouetteOptions) {
     wish === 'waist' || !chart ? waistShape(width, rows.length, maxBundle) : wantedShape(chart);
   const found = nearest({ fit, wanted, maxBundle });
   const planned = found.ok ? planRows({ fit, bundles: found, startSide }) : null;
+  // A made-up wish is drawn on plain paper: the picture was not drawn for it.
+  const paper = { ...plan, chart: wish === 'waist' ? null : chart };
   return found.ok && Array.isArray(planned)
-    ? { wanted, differing: found.differing, plan: { ...plan, rows: planned, outline: outlineOf(found) } }
-    : { wanted, differing: null, plan };
+    ? { wanted, differing: found.differing, plan: { ...paper, rows: planned, outline: outlineOf(found) } }
+    : { wanted, differing: null, plan: paper };
 }
 
 function draw(plan: SilhouettePlan, options: SilhouetteOptions = {}): Drawing<SilhouetteKey> {

@@ -12,8 +12,9 @@ export const EVENING_PARTS = [
   'showing',
   'mounting',
   'opening',
-  'break',
   'straight',
+  'break',
+  'straight-on',
   'closing',
   'finishing',
   'clearing',
@@ -59,12 +60,15 @@ export function eveningOf(plan: Pick<Plan, 'fit' | 'rows' | 'outline'>, hands: H
   const perKnot = parts.knotting[bound] / Math.max(1, knots);
   const closes = outline.firstClosingRow ?? rows.length + 1;
   const opens = Math.min(outline.firstFullRow ?? closes, closes);
+  // The break comes half way down the straight part, where a piece is safest to put down.
+  const middle = Math.ceil((opens + closes) / 2);
   const ofRows = (from: number, to: number): number =>
     minutes(perKnot * rows.slice(from - 1, to - 1).reduce((sum, row) => sum + row.knots, 0));
   const work: Readonly<Partial<Record<EveningPart, number>>> = {
     mounting: minutes(parts.mounting[bound]),
     opening: ofRows(1, opens),
-    straight: ofRows(opens, closes),
+    straight: ofRows(opens, middle),
+    'straight-on': ofRows(middle, closes),
     closing: ofRows(closes, rows.length + 1),
     finishing: minutes(parts.finishing[bound]),
   };
