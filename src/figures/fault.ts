@@ -22,7 +22,7 @@ export interface FaultOptions extends Pick<StackOptions, 'across'> {
   readonly mended?: boolean | undefined;
 }
 
-export type FaultKey = 'fault' | 'fault-mended' | 'fault-nowhere';
+export type FaultKey = 'fault' | 'fault-mended' | 'fault-nowhere' | 'fault-row';
 
 export type FaultPlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
 
@@ -119,24 +119,29 @@ function faulty(plan: FaultPlan, fault: RowFault): { rows: readonly RowPlan[]; a
 
 const DEFAULT: RowFault = 'two-let-out';
 
-function draw(plan: FaultPlan, options: FaultOptions = {}): Drawing<FaultKey> {
-  const { fault = DEFAULT, mended = false, across } = options;
+/** The rows that are drawn, with the fault or as they should be; and where it is, if anywhere. */
+function shownRows(plan: FaultPlan, { fault = DEFAULT, mended = false }: FaultOptions) {
   const found = faulty(plan, fault);
   const shown = found?.rows ?? plan.rows.slice(0, SHOWN);
-  const wanted = shown.map((row) => (!mended && row.row === found?.at ? found.made : row));
-  return drawStack(plan, wanted, {
-    coloured: fault === 'colour-off',
-    marked: found?.at,
-    across,
-  });
+  return { at: found?.at, rows: shown.map((row) => (!mended && row.row === found?.at ? found.made : row)) };
 }
 
-function describe(plan: FaultPlan, { fault = DEFAULT, mended = false }: FaultOptions = {}) {
-  const found = faulty(plan, fault);
+function draw(plan: FaultPlan, options: FaultOptions = {}): Drawing<FaultKey> {
+  const { fault = DEFAULT, across } = options;
+  const { at, rows } = shownRows(plan, options);
+  return drawStack(plan, rows, { coloured: fault === 'colour-off', marked: at, across });
+}
+
+function describe(plan: FaultPlan, options: FaultOptions = {}) {
+  const { fault = DEFAULT, mended = false } = options;
+  const { at, rows } = shownRows(plan, options);
   return [
-    found
-      ? step<FaultKey>(mended ? 'fault-mended' : 'fault', { fault, row: found.at })
-      : step<FaultKey>('fault-nowhere'),
+    at === undefined
+      ? step<FaultKey>('fault-nowhere')
+      : step<FaultKey>(mended ? 'fault-mended' : 'fault', { fault, row: at }),
+    ...rows.map(({ row, knots, leftBundle, rightBundle }) =>
+      step<FaultKey>('fault-row', { row, knots, left: leftBundle, right: rightBundle }),
+    ),
   ];
 }
 

@@ -23,7 +23,7 @@ for (const name of LESSON_NAMES)
     for (const plate of await plates.all()) {
       await expect(plate.getByRole('img').first()).toBeVisible();
       await plate.getByText('In words').click();
-      await expect(plate.locator('details p').first()).toHaveText(/.{40}/);
+      await expect(plate.locator('details p').first()).toHaveText(/.{30}/);
     }
     const sheets = page.locator('.exercise');
     expect(await sheets.count()).toBeGreaterThanOrEqual(3);

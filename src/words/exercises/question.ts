@@ -102,12 +102,12 @@ const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords =
 });
 
 const floatAsked = ({ runs }: FloatQuestion): QuestionWords => ({
-  given: `A row is tied in these colours, from its first knot to its last: ${list(runs.map(({ colour, knots }) => `${figure(knots)} ${threadName(colour)}`))}.`,
+  given: `From its first knot to its last, a row is tied in ${list(runs.map(({ colour, knots }) => `${figure(knots)} ${threadName(colour)}`))}.`,
   ask: 'How many columns does the longest float skip?',
 });
 
 const classAsked = ({ width, onBar, bundle, learners }: ClassQuestion): QuestionWords => ({
-  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. Of its strings that come from folds, ${figure(onBar)} hang on the bar and ${figure(bundle)} in each side bundle.`,
+  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. In folds, ${figure(onBar)} strings hang on the bar and ${figure(bundle)} in each side bundle.`,
   ask: 'How many folds do you cut for all of them?',
 });
 

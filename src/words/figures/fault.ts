@@ -1,5 +1,5 @@
 import { figure, type Value } from '../numbers.ts';
-import type { Words } from './shared.ts';
+import { rowEdges, type Words } from './shared.ts';
 
 /** What is seen of each fault, and what is seen when it is mended. */
 const SEEN: Readonly<Record<string, readonly [fault: string, mended: string]>> = {
@@ -31,5 +31,6 @@ const seen = (fault: Value, mended: 0 | 1): string => SEEN[String(fault)]?.[mend
 export const faultFigureWords = {
   fault: ({ fault, row }) => `A fault in row ${figure(row)}: ${seen(fault, 0)}.`,
   'fault-mended': ({ fault, row }) => `Row ${figure(row)} as it should be: ${seen(fault, 1)}.`,
+  'fault-row': rowEdges,
   'fault-nowhere': () => 'A few rows of a piece in which this fault can’t happen.',
 } satisfies Words;

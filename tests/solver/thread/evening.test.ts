@@ -25,7 +25,9 @@ describe('an evening', () => {
         expect(part.to).toBeGreaterThan(part.from);
         if (index > 0) expect(part.from).toBe(parts[index - 1]?.to);
       });
-      expect(parts.map(({ part }) => part)).toEqual(EVENING_PARTS.filter((part) => parts.some((has) => has.part === part)));
+      expect(parts.map(({ part }) => part)).toEqual(
+        EVENING_PARTS.filter((part) => parts.some((has) => has.part === part)),
+      );
     }
     const ends = HANDS.map((hands) => eveningOf(buoy, hands).at(-1)?.to ?? 0);
     expect(ends).toEqual([...ends].sort((a, b) => a - b));
@@ -77,16 +79,20 @@ describe('floats inside a row', () => {
         const before = cells.lastIndexOf(colour, at - 1);
         return at > 0 && before >= 0 ? sum + at - before - 1 : sum;
       }, 0);
-      const found = rowFloats(cells.map((colour) => ({ colour, knots: 1 })).reduce<{ colour: number; knots: number }[]>(
-        (runs, { colour }) => {
-          const last = runs.at(-1);
-          if (last?.colour === colour) last.knots += 1;
-          else runs.push({ colour, knots: 1 });
-          return runs;
-        },
-        [],
-      ));
-      expect(found.reduce((sum, { columns }) => sum + columns, 0), `${replay}: ${cells}`).toBe(counted);
+      const found = rowFloats(
+        cells
+          .map((colour) => ({ colour, knots: 1 }))
+          .reduce<{ colour: number; knots: number }[]>((runs, { colour }) => {
+            const last = runs.at(-1);
+            if (last?.colour === colour) last.knots += 1;
+            else runs.push({ colour, knots: 1 });
+            return runs;
+          }, []),
+      );
+      expect(
+        found.reduce((sum, { columns }) => sum + columns, 0),
+        `${replay}: ${cells}`,
+      ).toBe(counted);
     }
   });
 });
