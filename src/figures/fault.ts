@@ -73,47 +73,52 @@ const OTHER: Readonly<Record<Knot, Knot>> = {
   'backward-forward': 'forward-backward',
 };
 
-/** The rows to show, and how each looks with the fault; null where this piece has no room for it. */
-function faulty(plan: FaultPlan, fault: RowFault): { rows: readonly RowPlan[]; at: number; made: RowPlan } | null {
-  const { fit, rows, outline } = plan;
+interface Faulty {
+  readonly rows: readonly RowPlan[];
+  /** The row that has the fault. */
+  readonly at: number;
+  /** A row as the fault leaves it. */
+  readonly made: (row: RowPlan) => RowPlan;
+}
+
+/** The rows to show, and how they look with the fault; null where this piece has no room for it. */
+function faulty({ fit, rows, outline }: FaultPlan, fault: RowFault): Faulty | null {
   const { width } = fit;
   const [first, second, third] = rows;
-  const around = (index: number): readonly RowPlan[] => {
-    const from = Math.max(0, Math.min(index - 2, rows.length - SHOWN));
-    return rows.slice(from, from + SHOWN);
+  const change = (at: number | undefined, made: Faulty['made'], on = false): Faulty | null => {
+    if (at === undefined || at > rows.length) return null;
+    const from = Math.max(0, Math.min(at - 3, rows.length - SHOWN));
+    const shown = rows.slice(from, from + SHOWN);
+    return { rows: shown, at, made: (row) => (row.row === at || (on && row.row > at) ? made(row) : row) };
   };
-  const change = (row: RowPlan | undefined, made: (row: RowPlan) => RowPlan) =>
-    row ? { rows: around(row.row - 1), at: row.row, made: made(row) } : null;
   switch (fault) {
     case 'two-let-out':
       return first && second && second.leftBundle > 2 && second.leftBundle < first.leftBundle
-        ? change(second, (row) => withBundles(row, width, row.leftBundle - 1, row.rightBundle))
+        ? change(2, (row) => withBundles(row, width, row.leftBundle - 1, row.rightBundle))
         : null;
     case 'sides-unequal':
+      // The side that missed its turn stays behind from then on.
       return second && third && third.rightBundle < second.rightBundle
-        ? change(third, (row) => withBundles(row, width, row.leftBundle, second.rightBundle))
+        ? change(3, (row) => withBundles(row, width, row.leftBundle, (rows[row.row - 2] ?? row).rightBundle), true)
         : null;
     case 'one-short':
       return second && second.runs.length > 2
-        ? change(second, (row) => ({ ...row, runs: row.runs.slice(0, -1), knots: row.knots - 1 }))
+        ? change(2, (row) => ({ ...row, runs: row.runs.slice(0, -1), knots: row.knots - 1 }))
         : null;
     case 'closing-skipped': {
-      const { firstClosingRow } = outline;
-      const before = rows[(firstClosingRow ?? 0) - 1];
-      const row = rows[firstClosingRow ?? -1];
+      const before = rows[(outline.firstClosingRow ?? 0) - 1];
+      const row = rows[outline.firstClosingRow ?? -1];
       return before && row && row.leftBundle > before.leftBundle && row.rightBundle > before.rightBundle
-        ? change(row, (own) => withBundles(own, width, before.leftBundle, before.rightBundle))
+        ? change(row.row, (own) => withBundles(own, width, before.leftBundle, before.rightBundle))
         : null;
     }
     case 'leaning':
-      return change(rows[Math.min(2, rows.length - 1)], (row) => ({
+      return change(Math.min(3, rows.length), (row) => ({
         ...row,
         runs: row.runs.map((run) => (isTurning(run.knot) ? run : { ...run, knot: OTHER[run.knot] })),
       }));
-    case 'colour-off': {
-      const coloured = rows.find(({ runs }) => new Set(runs.map(({ colour }) => colour)).size > 2);
-      return change(coloured, slipped);
-    }
+    case 'colour-off':
+      return change(rows.find(({ runs }) => new Set(runs.map(({ colour }) => colour)).size > 2)?.row, slipped);
   }
 }
 
@@ -123,7 +128,7 @@ const DEFAULT: RowFault = 'two-let-out';
 function shownRows(plan: FaultPlan, { fault = DEFAULT, mended = false }: FaultOptions) {
   const found = faulty(plan, fault);
   const shown = found?.rows ?? plan.rows.slice(0, SHOWN);
-  return { at: found?.at, rows: shown.map((row) => (!mended && row.row === found?.at ? found.made : row)) };
+  return { at: found?.at, rows: shown.map((row) => (found && !mended ? found.made(row) : row)) };
 }
 
 function draw(plan: FaultPlan, options: FaultOptions = {}): Drawing<FaultKey> {

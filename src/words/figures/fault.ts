@@ -4,7 +4,7 @@ import { rowEdges, type Words } from './shared.ts';
 /** What is seen of each fault, and what is seen when it is mended. */
 const SEEN: Readonly<Record<string, readonly [fault: string, mended: string]>> = {
   'sides-unequal': [
-    'a string came out on the left and none on the right, so the right edge has stayed behind',
+    'a string came out on the left and none on the right, and the right edge has stayed behind since',
     'one string comes out on each side, and both edges widen alike',
   ],
   'one-short': [
