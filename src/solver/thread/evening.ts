@@ -32,7 +32,7 @@ export interface EveningStretch {
 }
 
 /** Seconds for the whole piece with no swatch measured, as a range from practised to first-time hands. */
-export const timeOf = ({ fit, rows }: Pick<Plan, 'fit' | 'rows'>): MakingTime =>
+const timeOf = ({ fit, rows }: Pick<Plan, 'fit' | 'rows'>): MakingTime =>
   makingTime(
     rows.reduce((sum, row) => sum + row.knots, 0),
     fit,

@@ -4,13 +4,16 @@ import {
   exercises,
   type KindName,
   LEVELS,
+  NUMBER_ASKS,
+  type OptionsOf,
   type ProblemOf,
 } from '../../../src/solver/exercises/index.ts';
+import { DRAWN_ASKS } from '../../../src/solver/exercises/number/problem.ts';
 import { SLIPS } from '../../../src/solver/missteps/index.ts';
 import { slipsOf } from '../../../src/solver/missteps/slips.ts';
 import { replay, seed } from '../../seed.ts';
 import { placesOfNaN } from '../matchers.ts';
-import { KINDS } from './draws.ts';
+import { KINDS, made } from './draws.ts';
 
 const SEEDS = 25;
 
@@ -19,6 +22,11 @@ function problemsOf<K extends KindName>(kind: K): ProblemOf<K>[] {
     Array.from({ length: SEEDS }, (_, n) => exercises[kind].make(`${seed} ${n}`, level)),
   );
 }
+
+/** Questions that no seed gives by chance, and that are asked by name. */
+const BY_NAME: { readonly [K in KindName]?: readonly OptionsOf<K>[] } = {
+  number: NUMBER_ASKS.filter((ask) => !DRAWN_ASKS.some((drawn) => drawn === ask)).map((ask) => ({ ask })),
+};
 
 /** The promises that every kind of exercise keeps. */
 function keepsItsPromises<K extends KindName>(kind: K): void {
@@ -71,8 +79,10 @@ function keepsItsPromises<K extends KindName>(kind: K): void {
   test('no slip is dead: each changes the answer to some problem', () => {
     const shown = new Set<string>();
     for (let n = 0; n < 300; n += 1) {
-      const problem = exercise.make(n, 'mixed');
-      for (const { slips } of slipsOf[kind].singles(problem)) shown.add(slips[0]);
+      for (const options of [{}, ...(BY_NAME[kind] ?? [])]) {
+        const problem = made<ProblemOf<K>>(exercise.make(n, 'mixed', options));
+        for (const { slips } of slipsOf[kind].singles(problem)) shown.add(slips[0]);
+      }
     }
     expect([...shown].sort()).toEqual(Object.keys(exercise.missteps).sort());
   });
