@@ -21,7 +21,7 @@ test('the meaning leads to its place in the glossary, and from there to the less
   await page.locator('#term-float').getByRole('link').click();
   await expect(page).toHaveURL(/glossary\/#float$/);
   await page
-    .locator('#float')
+    .getByRole('region', { name: 'float', exact: true })
     .getByRole('link', { name: /^Lesson 10/ })
     .click();
   await expect(page.getByRole('heading', { level: 1 })).toHaveText('The straight part');
