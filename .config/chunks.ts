@@ -4,7 +4,7 @@ const SHARED =
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words))\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/(row-bundles|thread\/row-floats)\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;

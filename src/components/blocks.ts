@@ -13,6 +13,7 @@ import Ring from './Ring.astro';
 import RoomOnly from './RoomOnly.astro';
 import Slip from './Slip.astro';
 import SpeakerNotes from './SpeakerNotes.astro';
+import Term from './Term.astro';
 import TryIt from './TryIt.astro';
 import When from './When.astro';
 
@@ -33,6 +34,7 @@ export const BLOCKS = {
   RoomOnly,
   Slip,
   SpeakerNotes,
+  Term,
   TryIt,
   When,
 };

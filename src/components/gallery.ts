@@ -1,4 +1,5 @@
 import { exampleOf } from '../entries/examples.ts';
+import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
@@ -79,8 +80,16 @@ export const knotPlates = (): KnotPlates[] =>
     }),
   }));
 
+/** Faults are easiest to see on few strings; a colour needs a chart. */
+const ofFault = (fault: RowFault) => (fault === 'colour-off' ? {} : { example: 'practice' });
+
 /** The figures of a plan, in the order of the work, with what each shows. */
-const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<Record<string, unknown>> }[] = [
+const FIGURES: readonly {
+  readonly name: PlateName;
+  readonly options?: Readonly<Record<string, unknown>>;
+  /** Another example than the lantern. */
+  readonly example?: string;
+}[] = [
   { name: 'chart' },
   { name: 'row-read', options: { row: 16 } },
   { name: 'ten-turns' },
@@ -102,15 +111,26 @@ const FIGURES: readonly { readonly name: PlateName; readonly options?: Readonly<
   { name: 'gathering' },
   ...MOMENTS.map((moment) => ({ name: 'piece' as const, options: { moment } })),
   { name: 'piece', options: { side: 'back' } },
+  { name: 'back' },
+  { name: 'silhouette', options: { wish: 'waist' } },
+  ...ROW_FAULTS.flatMap((fault) => [
+    { name: 'fault' as const, options: { fault }, ...ofFault(fault) },
+    { name: 'fault' as const, options: { fault, mended: true }, ...ofFault(fault) },
+  ]),
+  { name: 'evening', example: 'evening' },
+  { name: 'bar', options: { stage: 'fitted' }, example: 'kettle-idle' },
+  { name: 'bar', options: { stage: 'fitted' }, example: 'paper-boat-carried' },
+  { name: 'silhouette', example: 'mussel' },
 ];
 
-/** Every figure of a plan, drawn for the lantern. */
+/** Every figure of a plan, drawn for the lantern, or for another example where it shows more. */
 export function figurePlates(): GalleryPlate[] {
-  const { plan } = exampleOf('lantern');
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
-  return FIGURES.map(({ name, options = {} }) => {
-    const file = ['lantern', name, ...Object.values(options)].join('-');
+  return FIGURES.map(({ name, options = {}, example = 'lantern' }) => {
+    const { plan } = exampleOf(example);
+    const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
+    const file = [example, name, ...said].join('-');
     const drawn = plateFigure(name, plan, options, file);
     return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
   });

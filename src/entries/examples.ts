@@ -12,6 +12,11 @@ const example = z.strictObject({
   height: z.int(),
   oddMethod: z.enum(['lone-string', 'carried-end']).optional(),
   startSide: z.enum(['left', 'right']).optional(),
+  openingStep: z.int().optional(),
+  closingStep: z.int().optional(),
+  closingBundle: z.int().optional(),
+  /** Whether the outline follows the blank cells of the chart. */
+  followChart: z.boolean().optional(),
   /** A chart of the index, which then gives width and height. */
   chart: z.string().optional(),
 });
@@ -23,6 +28,10 @@ export interface ExampleInput {
   readonly height: number;
   readonly oddMethod?: 'lone-string' | 'carried-end' | undefined;
   readonly startSide?: 'left' | 'right' | undefined;
+  readonly openingStep?: number | undefined;
+  readonly closingStep?: number | undefined;
+  readonly closingBundle?: number | undefined;
+  readonly followChart?: boolean | undefined;
 }
 
 export interface Example {

@@ -20,7 +20,8 @@ function isField(key: string): key is LessonField {
   return Object.hasOwn(lesson.shape, key);
 }
 
-function inWords(value: unknown): string {
+/** What stands in a file, as a message quotes it; long values are cut. */
+export function inWords(value: unknown): string {
   if (value === undefined) return 'nothing stands there';
   const text = typeof value === 'string' ? `“${value}”` : JSON.stringify(value);
   return `${text.length > 70 ? `${text.slice(0, 67)}…` : text} stands there`;

@@ -1,10 +1,13 @@
 import type { Plan } from '../solver/plan.ts';
+import { back } from './back.ts';
 import { bar } from './bar.ts';
 import { capacityRange } from './capacity-range.ts';
 import { chart } from './chart.ts';
 import { closing } from './closing.ts';
 import { cutStrings } from './cut-strings.ts';
 import type { Words } from './drawing.ts';
+import { evening } from './evening.ts';
+import { fault } from './fault.ts';
 import { foldsWhy } from './folds-why.ts';
 import { gathering } from './gathering.ts';
 import { opening } from './opening.ts';
@@ -13,16 +16,20 @@ import { placing } from './placing.ts';
 import { row } from './row.ts';
 import { rowRead } from './row-read.ts';
 import { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
+import { silhouette } from './silhouette.ts';
 import { tenTurns } from './ten-turns.ts';
 import { waysToHang } from './ways-to-hang.ts';
 
 /** Every figure by its name: one file and one line each. */
 export const figures = {
+  back,
   bar,
   'capacity-range': capacityRange,
   chart,
   closing,
   'cut-strings': cutStrings,
+  evening,
+  fault,
   'folds-why': foldsWhy,
   gathering,
   opening,
@@ -30,6 +37,7 @@ export const figures = {
   placing,
   row,
   'row-read': rowRead,
+  silhouette,
   'ten-turns': tenTurns,
   'ways-to-hang': waysToHang,
 };

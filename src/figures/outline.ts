@@ -48,17 +48,25 @@ const rowsOf = ({ rows }: OutlinePlan, { from = 1, to = rows.length }: OutlineOp
   return { first, last, shown: rows.slice(first - 1, last) };
 };
 
+/** Where the cells of a plan lie in its drawing: the right edge of a column, the upper edge of a row. */
+export function outlineFrame(plan: OutlinePlan, options: OutlineOptions = {}) {
+  const { width } = plan.fit;
+  const { across = ACROSS } = options;
+  const { first, last, shown } = rowsOf(plan, options);
+  const gutter = String(last).length * 7.5 + 20;
+  const size = Math.min(LARGEST, (across - 2 * gutter) / width, (across * TALLEST) / shown.length);
+  const left = (across - size * width) / 2;
+  const x = (column: number): number => left + column * size;
+  const y = (row: number): number => TOP + (row - first) * size;
+  return { size, left, x, y };
+}
+
 function draw(plan: OutlinePlan, options: OutlineOptions = {}): Drawing<OutlineKey> {
   const { fit, chart } = plan;
   const { row: marked = 0, show = 'corners', across = ACROSS } = options;
   const { width } = fit;
   const { first, last, shown } = rowsOf(plan, options);
-  const count = shown.length;
-  const gutter = String(last).length * 7.5 + 20;
-  const size = Math.min(LARGEST, (across - 2 * gutter) / width, (across * TALLEST) / count);
-  const left = (across - size * width) / 2;
-  const x = (column: number): number => left + column * size;
-  const y = (row: number): number => TOP + (row - first) * size;
+  const { size, left, x, y } = outlineFrame(plan, options);
   const wide = size * width;
   const bottom = y(last + 1);
 

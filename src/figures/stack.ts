@@ -10,6 +10,8 @@ export interface StackOptions {
   /** In the chart's colours; otherwise the leading string has the colour it has in all drawings. */
   readonly coloured?: boolean | undefined;
   readonly across?: number | undefined;
+  /** A row whose number stands out. */
+  readonly marked?: number | undefined;
 }
 
 export type StackPlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
@@ -27,7 +29,7 @@ const WIDEST = 22;
 export function drawStack<Key extends string>(
   { fit, rows, chart }: StackPlan,
   wanted: readonly RowPlan[],
-  { across = ACROSS, coloured = false }: StackOptions,
+  { across = ACROSS, coloured = false, marked }: StackOptions,
 ): Drawing<Key> {
   const { width } = fit;
   const first = wanted[0]?.row ?? 1;
@@ -149,14 +151,17 @@ export function drawStack<Key extends string>(
     const out = rightward ? -1 : 1;
     const named = deep >= 8 || (row.row - first) % 2 === 0;
     if (!named) continue;
-    shapes.push(cord(3.6, d`M${beside + out * 2} ${y(row.row)}h${out * 8}`, 'lead across'), {
-      tag: 'text',
-      x: beside + out * 14,
-      y: y(row.row) + TEXT * 0.36,
-      say: `${row.row}`,
-      is: 'quiet',
-      'text-anchor': rightward ? 'end' : 'start',
-    });
+    shapes.push(
+      cord(3.6, d`M${beside + out * 2} ${y(row.row)}h${out * 8}`, row.row === marked ? 'must across' : 'lead across'),
+      {
+        tag: 'text',
+        x: beside + out * 14,
+        y: y(row.row) + TEXT * 0.36,
+        say: `${row.row}`,
+        is: row.row === marked ? 'must strong' : 'quiet',
+        'text-anchor': rightward ? 'end' : 'start',
+      },
+    );
   }
   for (const x of tears)
     shapes.push(path('tear', [-3, 3].map((dx) => d`M${x + dx} ${start - 6}V${y(last) + 6}`).join('')));

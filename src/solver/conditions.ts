@@ -42,6 +42,11 @@ const CONDITIONS = {
   /** Both edges of the last row are alike. */
   'ends-alike': ({ rows }: Plan) => rows.at(-1)?.leftBundle === rows.at(-1)?.rightBundle,
   'full-width': ({ outline }: Plan) => outline.firstFullRow !== null,
+  /** More than one colour is tied, so that colours change and rest. */
+  coloured: ({ rows }: Plan) => new Set(rows.flatMap(({ runs }) => runs.map(({ colour }) => colour ?? 0))).size > 1,
+  /** The larger bundle of row 1 and the larger one of the last row differ. */
+  'unequal-ends': (plan: Plan) =>
+    Math.max(plan.rows[0]?.leftBundle ?? 1, plan.rows[0]?.rightBundle ?? 1) !== lastBundle(plan),
   gathers: ({ fit }: Plan) => fit.width >= 4,
   /** More single strings than the two that tie, and the one that may lie between them. */
   'strings-to-gather': ({ finish }: Plan) => finish.perSide > 0,

@@ -21,5 +21,6 @@ export * from './problem.ts';
 export * from './ranges.ts';
 export * from './ring-figures.ts';
 export * from './rows.ts';
+export * from './silhouette.ts';
 export * from './thread/index.ts';
 export * from './walk.ts';

@@ -1,5 +1,7 @@
 import { advisePlan, pictureLost } from './advise.ts';
 import type { Plan } from './plan.ts';
+import { eveningOf, makingMinutes } from './thread/evening.ts';
+import { LONGEST_FREE_FLOAT, RESTING_ROWS } from './thread/floats.ts';
 
 /**
  * The figures a sentence may name. Lessons ask for them by these names, so that no number is typed into
@@ -38,6 +40,15 @@ export type FigureName =
   | 'picture-lost'
   | 'plain-rows-above'
   | 'plain-rows-below'
+  | 'colours'
+  | 'colours-in-a-row'
+  | 'free-float'
+  | 'rest-rows'
+  | 'folds-for-eight'
+  | 'minutes-practised'
+  | 'minutes-steady'
+  | 'minutes-first-time'
+  | 'evening-minutes'
   | 'knots-in-row'
   | 'left-bundle-in-row'
   | 'right-bundle-in-row'
@@ -60,6 +71,13 @@ const cornersOf = (row: { leftBundle: number; rightBundle: number }): number =>
 
 /** The rows before the first of full width; all of them where there is none. */
 const openingRows = (plan: Plan): number => (plan.outline.firstFullRow ?? plan.rows.length + 1) - 1;
+
+/** Different colours of these rows; a piece that is planned without a chart is tied in one. */
+const coloursOf = (rows: Plan['rows']): number =>
+  new Set(rows.flatMap(({ runs }) => runs.map(({ colour }) => colour ?? 0))).size;
+
+/** Learners of the evening that the lesson for teachers speaks of. */
+const LEARNERS = 8;
 
 const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>, (plan: Plan) => number | null>> =
   {
@@ -100,6 +118,19 @@ const PLAN_FIGURES: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[num
     'picture-lost': pictureLost,
     'plain-rows-above': (plan) => advisePlan(plan)?.rowsAbove ?? null,
     'plain-rows-below': (plan) => advisePlan(plan)?.rowsBelow ?? null,
+    colours: ({ rows }) => coloursOf(rows),
+    'colours-in-a-row': ({ rows }) => rows.reduce((most, row) => Math.max(most, coloursOf([row])), 1),
+    /** Columns that a float may skip before it is caught. */
+    'free-float': () => LONGEST_FREE_FLOAT,
+    /** Rows after which a resting colour is ended and joined anew. */
+    'rest-rows': () => RESTING_ROWS,
+    /** Folds for a table of eight who all make this piece. */
+    'folds-for-eight': ({ fit }) => LEARNERS * (fit.folds + fit.left.folds + fit.right.folds),
+    'minutes-practised': (plan) => makingMinutes(plan, 'practised'),
+    'minutes-steady': (plan) => makingMinutes(plan, 'steady'),
+    'minutes-first-time': (plan) => makingMinutes(plan, 'first-time'),
+    /** From the open door to the swept floor, for hands that do it for the first time. */
+    'evening-minutes': (plan) => eveningOf(plan).at(-1)?.to ?? 0,
   };
 
 /** Every name; those that need a row come last. */

@@ -52,7 +52,7 @@ const earlier = (a: number | null, b: number | null): number | null =>
   a === null ? b : b === null ? a : Math.min(a, b);
 
 /** Strings that both bundles of the last row may hold together: two single ones are left to finish with. */
-const mostInLastRow = (width: number): number => (width < 4 ? 2 : width - 2);
+export const mostInLastRow = (width: number): number => (width < 4 ? 2 : width - 2);
 
 /** The largest closing bundle, for both sides, that leaves two single strings to finish with. */
 export const largestClosing = (fit: Fit): number =>
@@ -157,6 +157,28 @@ export function bundleSizes(input: OutlineInput): Outline {
       entered: height,
       values: { height, shortestHeight: opened + closed },
     },
+  };
+}
+
+/**
+ * What is known of any outline that keeps the rules: its rows of full width, and where its last closing begins. A piece
+ * with a waist may lose its full width in between and come back to it.
+ */
+export function outlineOf({ left, right }: Bundles): Outline {
+  const held = left.map((size, index) => size + (right[index] ?? 1));
+  const fullRows = held.flatMap((both, index) => (both === 2 ? [index + 1] : []));
+  // The last stretch of rows in which nothing is let out any more, and something is taken in.
+  let from = held.length;
+  while (from > 1 && (held[from - 2] ?? 0) <= (held[from - 1] ?? 0)) from -= 1;
+  const least = held[from - 1] ?? 2;
+  const taken = held.findIndex((both, index) => index >= from && both > least);
+  return {
+    ok: true,
+    left,
+    right,
+    fullWidthRows: fullRows.length,
+    firstFullRow: fullRows[0] ?? null,
+    firstClosingRow: taken < 0 ? null : taken + 1,
   };
 }
 

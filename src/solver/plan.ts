@@ -1,14 +1,20 @@
 import type { Chart } from './chart.ts';
 import { type Finish, finishSteps } from './finish.ts';
 import { type FitInput, type FitResult, fitPiece } from './fit.ts';
-import { bundleSizes, type Outline, type OutlineInput } from './outline.ts';
+import { bundleSizes, type Outline, type OutlineInput, outlineOf } from './outline.ts';
 import type { Fit, RowPlan, SideName } from './piece.ts';
 import type { Problem, Refusal } from './problem.ts';
 import { planRows } from './rows.ts';
+import { silhouette, wantedShape } from './silhouette.ts';
 
 export interface PlanInput extends FitInput, Omit<OutlineInput, 'fit'> {
   /** With a chart, its size must be `width` × `height`. */
   readonly chart?: Chart | undefined;
+  /**
+   * Whether the outline follows the blank cells of the chart, as near as it can; steps and closing bundle are then
+   * passed over. Without a chart it changes nothing.
+   */
+  readonly followChart?: boolean | undefined;
 }
 
 /** Everything about a piece that follows from ring and chart. */
@@ -43,10 +49,14 @@ export function planPiece(input: PlanInput): Plan | Refusal<Problem> {
 /** As `planPiece`, for a fit that was chosen already: one of the alternatives, say. */
 export function planFit(
   input: OutlineInput &
-    Pick<Plan, 'fit' | 'alternatives' | 'working' | 'startSide'> & { readonly chart?: Chart | undefined },
+    Pick<PlanInput, 'chart' | 'followChart'> &
+    Pick<Plan, 'fit' | 'alternatives' | 'working' | 'startSide'>,
 ): Plan | Refusal<Problem> {
-  const { fit, alternatives, working, startSide, chart } = input;
-  const outline = bundleSizes(input);
+  const { fit, alternatives, working, startSide, chart, followChart = false } = input;
+  const followed =
+    followChart && chart ? silhouette({ fit, wanted: wantedShape(chart), maxBundle: fit.maxBundle }) : null;
+  if (followed && !followed.ok) return followed;
+  const outline = followed ? outlineOf(followed) : bundleSizes(input);
   if (!outline.ok) return { ok: false, problem: outline.problem ?? { code: 'no-rows', values: {} } };
   const rows = planRows({ fit, bundles: outline, startSide, chart });
   if (!Array.isArray(rows)) return rows as Refusal;

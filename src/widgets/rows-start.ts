@@ -1,7 +1,7 @@
 import type { Plan } from '../solver/plan.ts';
 
 /** Where a walk through the rows begins. */
-export type RowStart = 'start' | 'opening' | 'closing';
+export type RowStart = 'start' | 'opening' | 'straight' | 'closing';
 
 /** How far there is to walk. */
 export interface RowsSize {
@@ -15,9 +15,14 @@ export interface RowsSize {
 /** The row where a walk begins; the last one where this piece takes nothing in. */
 export function firstRow(plan: Plan, from: RowStart): number {
   const { rows, outline } = plan;
-  return from === 'closing'
-    ? (outline.firstClosingRow ?? rows.length)
-    : from === 'opening'
-      ? Math.min(2, rows.length)
-      : 1;
+  switch (from) {
+    case 'closing':
+      return outline.firstClosingRow ?? rows.length;
+    case 'straight':
+      return outline.firstFullRow ?? rows.length;
+    case 'opening':
+      return Math.min(2, rows.length);
+    case 'start':
+      return 1;
+  }
 }

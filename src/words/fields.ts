@@ -30,7 +30,8 @@ export type FieldName =
   | 'to'
   | 'rows'
   | 'units'
-  | 'figures';
+  | 'figures'
+  | 'wanted';
 
 const FIELDS: Readonly<Record<FieldName, string>> = {
   width: 'the width of the chart',
@@ -62,6 +63,7 @@ const FIELDS: Readonly<Record<FieldName, string>> = {
   rows: 'the rows',
   units: 'the units',
   figures: 'the figures shown',
+  wanted: 'the shape that is wished for',
 };
 
 /** A field as it stands inside a sentence: 'the width of the chart'. */

@@ -1,8 +1,11 @@
+import { backFigureWords } from './figures/back.ts';
 import { barWords } from './figures/bar.ts';
 import { capacityRangeFigureWords } from './figures/capacity-range.ts';
 import { chartFigureWords } from './figures/chart.ts';
 import { closingFigureWords } from './figures/closing.ts';
 import { cutStringsFigureWords } from './figures/cut-strings.ts';
+import { eveningFigureWords } from './figures/evening.ts';
+import { faultFigureWords } from './figures/fault.ts';
 import { foldsWhyFigureWords } from './figures/folds-why.ts';
 import { gatheringFigureWords } from './figures/gathering.ts';
 import { openingFigureWords } from './figures/opening.ts';
@@ -10,11 +13,13 @@ import { outlineFigureWords } from './figures/outline.ts';
 import { placingFigureWords } from './figures/placing.ts';
 import { rowFigureWords } from './figures/row.ts';
 import { rowReadFigureWords } from './figures/row-read.ts';
+import { silhouetteFigureWords } from './figures/silhouette.ts';
 import { tenTurnsFigureWords } from './figures/ten-turns.ts';
 import { waysToHangFigureWords } from './figures/ways-to-hang.ts';
 
 /** Every sentence and label of every figure; a widget that draws one figure takes only its own. */
 export const figureWords = {
+  ...backFigureWords,
   ...barWords,
   ...outlineFigureWords,
   ...chartFigureWords,
@@ -29,4 +34,7 @@ export const figureWords = {
   ...rowReadFigureWords,
   ...tenTurnsFigureWords,
   ...waysToHangFigureWords,
+  ...eveningFigureWords,
+  ...faultFigureWords,
+  ...silhouetteFigureWords,
 };

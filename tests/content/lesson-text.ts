@@ -115,6 +115,8 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
         ? measuredLengths(value).metric
         : figureText(value, 'digits', set['unit'] as string | undefined);
     }
+    case 'Term':
+      return within();
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';
     // A reader sees none of these.

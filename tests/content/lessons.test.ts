@@ -4,6 +4,7 @@ import { fleschKincaid } from 'flesch-kincaid';
 import { describe, expect, test } from 'vitest';
 import { EXAMPLE_THREAD } from '../../src/components/example-thread.ts';
 import { type PlateName, plateFigure } from '../../src/components/plate-figure.ts';
+import { glossary } from '../../src/entries/glossary.ts';
 import { mistakeLine, readLesson } from '../../src/entries/mistakes.ts';
 import { readFileName } from '../../src/entries/slug.ts';
 import { figures } from '../../src/figures/index.ts';
@@ -230,6 +231,16 @@ describe.each(lessons)('$name', (lesson) => {
       }
       expect(new Set(made.map((problem) => JSON.stringify(problem))).size, said).toBeGreaterThan(5);
     }
+  });
+
+  test('explains words that the glossary has, each once', () => {
+    const terms = byTag(lesson, 'Term').map(({ set }) => set['is']);
+    for (const term of terms)
+      expect(
+        glossary.map(({ id }) => id),
+        `${name}: ${term}`,
+      ).toContain(term);
+    expect(terms.filter((term, index) => terms.indexOf(term) !== index)).toEqual([]);
   });
 
   test('has no number typed into it that the solver could give', () => {

@@ -26,6 +26,10 @@ export const LESSONS = {
   widening: 'widening',
   closing: 'closing-in',
   finishing: 'gathering-and-finishing',
+  straight: 'the-straight-part',
+  back: 'the-back-care-and-repair',
+  outlines: 'other-outlines',
+  teaching: 'teaching-it',
 } as const;
 export type LessonName = keyof typeof LESSONS;
 export const LESSON_NAMES = Object.keys(LESSONS) as LessonName[];

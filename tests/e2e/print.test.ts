@@ -24,7 +24,7 @@ const controlWords = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [
       ...document.querySelectorAll<HTMLElement>(
-        'main :is(button, label, legend, option), main .forms :is(h2, .note, summary)',
+        'main :is(button:not(.term), label, legend, option), main .forms :is(h2, .note, summary)',
       ),
     ]
       .filter((element) => element.checkVisibility() && !element.closest('.checklist, .entry, .exercise-form'))

@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { ROW_FAULTS } from '../../src/figures/fault.ts';
 import {
   type Drawing,
   drawFigure,
@@ -61,11 +62,14 @@ const extremes: Record<string, Plan> = {
 };
 /** Each figure in every way it can be asked for. */
 const WAYS: Record<FigureName, object[]> = {
+  back: [{}, { row: 9 }, { across: 640 }],
   bar: [{ stage: 'capacity' }, { stage: 'shared' }, { stage: 'fitted' }, { across: 640 }],
   'capacity-range': [{}, { plan: true }, { barWidth: 24, thread: { diameter: 1.5, kind: 'firm' }, plan: true }],
   chart: [{}, { marks: true }],
   closing: [{}, { rows: 3, coloured: true }],
   'cut-strings': [{}, { units: 'inches' }],
+  evening: [{}, { hands: 'practised' }, { hands: 'steady', across: 720 }],
+  fault: ROW_FAULTS.flatMap((fault) => [{ fault }, { fault, mended: true }]),
   'folds-why': [{}],
   gathering: [{}],
   opening: [{}, { rows: 2, coloured: true }],
@@ -77,6 +81,7 @@ const WAYS: Record<FigureName, object[]> = {
     { lost: true, added: { rowsAbove: 1, rowsBelow: 0, columnsLeft: 1 } },
   ],
   placing: [{}, { advised: true }],
+  silhouette: [{}, { wish: 'waist' }, { wish: 'waist', across: 640 }],
   'row-read': [{}, { row: 1 }, { row: 2 }, { row: 9999 }],
   'ten-turns': [{}, { thread: { diameter: 0.2, kind: 'soft' } }, { thread: { diameter: 10, kind: 'firm' } }],
   'ways-to-hang': [{}, { most: 2 }],
@@ -192,6 +197,8 @@ describe('every figure', () => {
       planned({ width: 12, height: 14, capacity: 8, closingBundle: 1 }),
       planned({ width: 12, height: 14, capacity: 8, chart: drawChart(drawing(7), 12, 14) }),
       planned({ width: 12, height: 14, capacity: 12, chart: drawChart(drawing(7), 12, 14) }),
+      planned({ width: 26, height: 32, capacity: 16, chart: drawChart(drawing(), 26, 32) }),
+      planned({ width: 40, height: 12, capacity: 40, chart: drawChart(drawing(), 40, 12) }),
     ])
       for (const [name, , options] of ways) drawFigure(name, plan, options, { id: 'plate', words: note });
     const { chart } = figures;

@@ -20,6 +20,15 @@ function chartWith(cell: number): Chart {
   return { width: 26, height: 32, palette, cells };
 }
 
+const TWO_COLOURS: Chart = {
+  width: 26,
+  height: 32,
+  palette: [
+    { name: 'chalk', colour: '#f4ead5', ground: true },
+    { name: 'tar', colour: '#20283c' },
+  ],
+  cells: Uint8Array.from({ length: 26 * 32 }, (_, cell) => (cell % 26 > 12 && cell > 260 ? 1 : 0)),
+};
 const LANTERN = { width: 26, height: 32, capacity: 16 };
 
 /** For each condition a piece of which it holds, and one that differs in just that. */
@@ -52,6 +61,8 @@ const PIECES: Readonly<Record<Condition, readonly [holds: PlanInput, not: PlanIn
   'carries-behind': [LANTERN, { ...LANTERN, height: 5 }],
   'ends-alike': [LANTERN, { width: 21, height: 18, capacity: 15, oddMethod: 'carried-end' }],
   'full-width': [LANTERN, { ...LANTERN, height: 7 }],
+  coloured: [{ ...LANTERN, chart: TWO_COLOURS }, LANTERN],
+  'unequal-ends': [{ ...LANTERN, closingBundle: 3 }, LANTERN],
   gathers: [
     { width: 4, height: 4, capacity: 4 },
     { width: 3, height: 4, capacity: 3 },

@@ -60,6 +60,16 @@ const LANTERN: Readonly<Record<Exclude<FigureName, (typeof ROW_FIGURES)[number]>
   // A knot is tied in column 1 from row 6 on, so row 2 has to move down by four.
   'plain-rows-above': 4,
   'plain-rows-below': 0,
+  colours: 1,
+  'colours-in-a-row': 1,
+  'free-float': 5,
+  'rest-rows': 10,
+  'folds-for-eight': 104,
+  // 772 knots of 12, 20 or 30 seconds, 7 lark’s heads, 6 side folds and the finishing.
+  'minutes-practised': 166,
+  'minutes-steady': 277,
+  'minutes-first-time': 415,
+  'evening-minutes': 460,
 };
 
 describe('figures by their names', () => {

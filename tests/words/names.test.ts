@@ -4,7 +4,6 @@ import { namedFigure, ROW_FIGURES } from '../../src/solver/named-figures.ts';
 import { type KnotName, knotHow, knotName } from '../../src/words/knot-words.ts';
 import { figureLabel } from '../../src/words/named-figure-words.ts';
 import { type NotKept, storageWords } from '../../src/words/storage-words.ts';
-import { TERMS } from '../../src/words/terms.ts';
 import { expectSayable, expectSentences } from './sayable.ts';
 
 describe('names', () => {
@@ -23,13 +22,6 @@ describe('names', () => {
       return knotName(knot);
     });
     expect(new Set(names).size).toBe(names.length);
-  });
-
-  test('each term has one sentence, and none is explained by itself', () => {
-    for (const { term, means } of Object.values(TERMS)) {
-      expectSentences(means);
-      expect(means.toLowerCase()).not.toMatch(new RegExp(`\\b${term.toLowerCase()}s?\\b`));
-    }
   });
 
   test('whether something is kept on the device is said in words', () => {

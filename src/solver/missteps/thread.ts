@@ -8,11 +8,12 @@ export const THREAD_SLIPS = [
   'tail-forgotten',
   'folds-and-strings-mixed',
   'wrong-unit',
+  'float-ends-counted',
 ] as const;
 export type ThreadSlip = (typeof THREAD_SLIPS)[number];
 
 /**
- * Each slip as what it makes of the right length, in mm; the right length itself where it does not come in.
+ * Each slip as what it makes of the right length, in mm, or of the right count; that itself where it does not come in.
  */
 const THREAD: { readonly [Id in ThreadSlip]: (question: ThreadQuestion, right: number) => number } = {
   // The length of one end is cut for a fold.
@@ -23,9 +24,17 @@ const THREAD: { readonly [Id in ThreadSlip]: (question: ThreadQuestion, right: n
   // Nothing is left to hold.
   'tail-forgotten': (q, right) => (q.ask === 'cut-length' ? right - endsOf(q.place) * q.tail : right),
   // A fold for every base string.
-  'folds-and-strings-mixed': (q, right) => (q.ask === 'base-string-in-all' ? q.baseStrings * q.foldLength : right),
-  // Centimetres where millimetres were asked for.
-  'wrong-unit': (_, right) => right / 10,
+  'folds-and-strings-mixed': (q, right) =>
+    q.ask === 'base-string-in-all' ? q.baseStrings * q.foldLength : q.ask === 'folds-for-class' ? 2 * right : right,
+  // Centimetres where millimetres were asked for, seconds where minutes were.
+  'wrong-unit': (q, right) =>
+    q.ask === 'making-minutes'
+      ? q.knots * q.secondsPerKnot + q.beside
+      : q.ask === 'cut-length' || q.ask === 'base-string-in-all'
+        ? right / 10
+        : right,
+  // The two knots that hold a float are counted with the columns it skips.
+  'float-ends-counted': (q, right) => (q.ask === 'longest-float' ? right + 2 : right),
 };
 
 /** The length a learner enters who makes this slip, in whole mm. */

@@ -30,7 +30,7 @@ const byHand = (seconds: number): Figure =>
  * Seconds to make a piece of so many knots: knots, mounting, finishing. It says `measured` when the seconds
  * for a knot were; mounting and finishing stay estimates.
  */
-export function makingTime(knots: number, fit: Fit, thread: ReadThread): MakingTime {
+export function makingTime(knots: number, fit: Fit, thread: Pick<ReadThread, 'measured'>): MakingTime {
   const { secondsPerKnot } = thread.measured;
   const perKnot =
     typeof secondsPerKnot === 'number'

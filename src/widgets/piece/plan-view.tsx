@@ -25,6 +25,8 @@ interface Props {
   chart: Chart | null;
   thread: Thread;
   units: UnitSystem;
+  /** Whether the outline follows the blank cells of the chart. */
+  follows: boolean;
   /** Whether the plan is one of the alternatives, and not the answer. */
   alternative: boolean;
   onAlternative: (fit: Fit | null) => void;
@@ -33,7 +35,7 @@ interface Props {
 /** The whole plan of a piece: sum, chart, cut list, warnings, every row in words, and finishing. */
 export function PlanView(props: Props): JSX.Element {
   const fit = () => props.plan.fit;
-  const draw = (name: 'bar' | 'outline' | 'chart' | 'gathering', options: object) =>
+  const draw = (name: 'bar' | 'outline' | 'chart' | 'gathering' | 'silhouette', options: object) =>
     drawFigure(name, props.plan, options, { id: `plan-${name}`, words: figureWords });
   const cut = createMemo(() =>
     cutList({
@@ -106,6 +108,13 @@ export function PlanView(props: Props): JSX.Element {
       <section aria-labelledby="plan-chart">
         <h2 id="plan-chart">The chart with its outline</h2>
         <Show when={props.plan.outline.problem}>{(problem) => <p class="must-do">{problemWords(problem())}</p>}</Show>
+        <Show when={props.follows}>
+          <DrawnPlate
+            drawn={draw('silhouette', {})}
+            caption="The shape of your chart, dashed, and the nearest outline that can be tied. Each dot is the knot of a bundle."
+            wide
+          />
+        </Show>
         <DrawnPlate
           drawn={draw('outline', {})}
           caption="Hatched cells lie outside the shape. Each row begins at the side where a cord end is drawn."

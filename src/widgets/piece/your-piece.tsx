@@ -1,4 +1,5 @@
 import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { blankOf } from '../../solver/chart-ground.ts';
 import type { Fit } from '../../solver/piece.ts';
 import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
@@ -21,6 +22,9 @@ import { WaysForm } from './ways-form.tsx';
 interface Props {
   charts: readonly ChartChoice[];
 }
+
+type Follows = 'steps' | 'chart';
+const FOLLOWS: Readonly<Record<Follows, string>> = { steps: 'your steps', chart: 'the shape of the chart' };
 
 const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inches: 'inches' };
 
@@ -51,7 +55,14 @@ export function YourPiece(props: Props): JSX.Element {
       ? found
       : null;
   });
-  const answer = createMemo(() => planPiece({ ...input(), chart: chart() ?? undefined }));
+  /** A chart with blank cells has a shape of its own, which the outline can follow instead of the steps below. */
+  const hasShape = createMemo(() => {
+    const found = chart();
+    return found !== null && blankOf(found) !== null;
+  });
+  const [wanted, setWanted] = createSignal<Follows>('steps');
+  const drawn = () => ({ chart: chart() ?? undefined, followChart: hasShape() && wanted() === 'chart' });
+  const answer = createMemo(() => planPiece({ ...input(), ...drawn() }));
   const splits = createMemo((): readonly Fit[] => {
     const found = answer();
     return found.ok ? found.alternatives : ((found.problem as { alternatives?: readonly Fit[] }).alternatives ?? []);
@@ -71,7 +82,7 @@ export function YourPiece(props: Props): JSX.Element {
     if (!split) return first;
     const { working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'working'>>);
     const { startSide = 'left' } = input();
-    return planFit({ ...input(), fit: split, alternatives: splits(), working, startSide, chart: chart() ?? undefined });
+    return planFit({ ...input(), fit: split, alternatives: splits(), working, startSide, ...drawn() });
   }, null);
   const plan = () => {
     const made = result();
@@ -93,6 +104,15 @@ export function YourPiece(props: Props): JSX.Element {
         <section aria-labelledby="form-chart">
           <h2 id="form-chart">The chart</h2>
           <ChartForm own={own} charts={props.charts} chosen={chosen} />
+          <Show when={hasShape()}>
+            <Choice
+              legend="The outline follows"
+              choices={['steps', 'chart'] as const}
+              value={wanted()}
+              words={(each) => FOLLOWS[each]}
+              onValue={setWanted}
+            />
+          </Show>
         </section>
         <section aria-labelledby="form-cord">
           <h2 id="form-cord">The cord</h2>
@@ -147,6 +167,7 @@ export function YourPiece(props: Props): JSX.Element {
             thread={thread()}
             units={units()}
             alternative={other() !== null}
+            follows={drawn().followChart}
             onAlternative={choose}
           />
         )}

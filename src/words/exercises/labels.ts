@@ -35,6 +35,9 @@ const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
   'plain-rows-above': 'Plain rows to add above',
   'capacity-low': 'Columns on the bar, at the least',
   'capacity-by-swatch': 'Columns on the bar',
+  'longest-float': 'Columns of the longest float',
+  'folds-for-class': 'Folds for the class',
+  'making-minutes': 'Minutes in all',
 };
 
 /** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */

@@ -1,12 +1,16 @@
 import type {
+  ClassQuestion,
   CutPlace,
   CutQuestion,
+  FloatQuestion,
   InAllQuestion,
   MeasureQuestion,
   ThreadQuestion,
+  TimeQuestion,
 } from '../../solver/exercises/number/problem.ts';
 import type { ThreadKind } from '../../solver/thread/thread.ts';
-import { count, figure } from '../numbers.ts';
+import { count, figure, list } from '../numbers.ts';
+import { threadName } from '../thread-names.ts';
 import type { QuestionWords } from './question-words.ts';
 
 const PLACES: Readonly<Record<CutPlace, string>> = {
@@ -41,6 +45,33 @@ export const measureAsked = (problem: MeasureQuestion): QuestionWords =>
         ask: 'How many columns does the bar take, by this swatch?',
       };
 
-/** A length of string. */
-export const threadAsked = (problem: ThreadQuestion): QuestionWords =>
-  problem.ask === 'cut-length' ? cutAsked(problem) : inAllAsked(problem);
+const floatAsked = ({ runs }: FloatQuestion): QuestionWords => ({
+  given: `From its first knot to its last, a row is tied in ${list(runs.map(({ colour, knots }) => `${figure(knots)} ${threadName(colour)}`))}.`,
+  ask: 'How many columns does the longest float skip?',
+});
+
+const classAsked = ({ width, onBar, bundle, learners }: ClassQuestion): QuestionWords => ({
+  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. In folds, ${figure(onBar)} strings hang on the bar and ${figure(bundle)} in each side bundle.`,
+  ask: 'How many folds do you cut for all of them?',
+});
+
+const timeAsked = ({ knots, secondsPerKnot, beside }: TimeQuestion): QuestionWords => ({
+  given: `A piece has ${count(knots, 'knot')}. One knot takes ${count(secondsPerKnot, 'second')}. Mounting and finishing take ${count(beside, 'minute')} together.`,
+  ask: 'How many minutes does the whole piece take?',
+});
+
+/** A length of string, a count of folds, a float, or the time that all of it takes. */
+export function threadAsked(problem: ThreadQuestion): QuestionWords {
+  switch (problem.ask) {
+    case 'longest-float':
+      return floatAsked(problem);
+    case 'folds-for-class':
+      return classAsked(problem);
+    case 'making-minutes':
+      return timeAsked(problem);
+    case 'cut-length':
+      return cutAsked(problem);
+    case 'base-string-in-all':
+      return inAllAsked(problem);
+  }
+}

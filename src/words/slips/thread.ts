@@ -30,13 +30,28 @@ export const THREAD_WORDS: Readonly<Record<ThreadSlip, (slipped: SlippedLength) 
     next: 'Add what you hold to each end.',
   }),
   'folds-and-strings-mixed': ({ question }) => ({
-    did: `cut a fold for each of the ${count(stated(question, 'baseStrings'), 'base string')}`,
+    did:
+      question.ask === 'folds-for-class'
+        ? 'cut a fold for each base string'
+        : `cut a fold for each of the ${count(stated(question, 'baseStrings'), 'base string')}`,
     why: 'One fold gives two base strings, so you would have twice as many as you need.',
     next: 'Halve the base strings first. That is how many folds you cut.',
   }),
-  'wrong-unit': ({ mine }) => ({
-    did: `wrote ${figure(mine)}, which is the length in centimetres`,
-    why: 'Millimetres are asked for, and one centimetre is 10 of them.',
-    next: 'Take your figure ten times.',
+  'wrong-unit': ({ question, mine }) =>
+    question.ask === 'making-minutes'
+      ? {
+          did: 'left the knotting in seconds and added minutes to it',
+          why: 'Seconds and minutes can’t be added as they stand, since one minute has 60 seconds.',
+          next: 'Divide the seconds by 60 first. Then add the rest.',
+        }
+      : {
+          did: `wrote ${figure(mine)}, which is the length in centimetres`,
+          why: 'Millimetres are asked for, and one centimetre is 10 of them.',
+          next: 'Take your figure ten times.',
+        },
+  'float-ends-counted': () => ({
+    did: 'counted the two knots that hold the float as well',
+    why: 'A float begins behind the last knot of its colour and ends behind the next one. It skips only what lies between them.',
+    next: 'Count the knots of the other colours, and no others.',
   }),
 };

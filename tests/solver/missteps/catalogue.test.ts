@@ -143,6 +143,24 @@ describe('slips of the thread', () => {
   });
 });
 
+describe('slips of floats and of an evening', () => {
+  const own = (options: NumberOptions) => made(number.make('own', 'alone', options));
+  test('the two knots that hold a float, counted with it, are two too many', () => {
+    const row = own({ ask: 'longest-float' });
+    expect(number.check(row, { figure: number.solve(row).figure + 2 }).missteps).toEqual(['float-ends-counted']);
+  });
+  test('seconds with minutes added to them are found', () => {
+    const piece = { kind: 'number', ask: 'making-minutes', knots: 164, secondsPerKnot: 30, beside: 20 } as const;
+    expect(number.solve(piece)).toEqual({ figure: 102 });
+    expect(number.check(piece, { figure: 4940 }).missteps).toEqual(['wrong-unit']);
+  });
+  test('a fold for every string of a class is found', () => {
+    const eight = { kind: 'number', ask: 'folds-for-class', width: 12, onBar: 8, bundle: 2, learners: 8 } as const;
+    expect(number.solve(eight)).toEqual({ figure: 48 });
+    expect(number.check(eight, { figure: 96 }).missteps).toEqual(['folds-and-strings-mixed']);
+  });
+});
+
 describe('slips in marking cells', () => {
   const target = (options: MarkOptions) => made(mark.make('own', 'alone', { ...on16, height: 32, ...options }));
   test.each([

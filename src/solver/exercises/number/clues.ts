@@ -15,6 +15,11 @@ function stated(problem: NumberProblem): Record<string, number | string> {
   if (isThreadQuestion(problem)) {
     if (problem.ask === 'base-string-in-all')
       return { baseStrings: problem.baseStrings, foldLength: problem.foldLength };
+    if (problem.ask === 'longest-float') return {};
+    if (problem.ask === 'folds-for-class')
+      return { onBar: problem.onBar, bundle: problem.bundle, learners: problem.learners };
+    if (problem.ask === 'making-minutes')
+      return { knots: problem.knots, secondsPerKnot: problem.secondsPerKnot, beside: problem.beside };
     const { height, rowPitch, takeUp, mountingAndFinishing, tail, place } = problem;
     return { height, rowPitch, takeUp, mountingAndFinishing, tail, place };
   }

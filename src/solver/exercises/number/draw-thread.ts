@@ -3,7 +3,7 @@ import { pitchesOf } from '../../thread/pitch.ts';
 import { readThread, type Thread, type ThreadKind } from '../../thread/thread.ts';
 import { type FitFigures, sumOf } from '../figures.ts';
 import { type Draw, pick } from '../seed.ts';
-import { carriedEnds, hasLoneString } from '../sum/solve.ts';
+import { carriedEnds, hasLoneString, workOut } from '../sum/solve.ts';
 import { type Cut, cutQuestion, lengthOf } from './cut.ts';
 import type { CutPlace, InAllQuestion, ThreadAsk, ThreadQuestion } from './problem.ts';
 
@@ -22,7 +22,7 @@ function drawCord(next: Draw): Thread {
  */
 export function drawThreadQuestion(
   next: Draw,
-  ask: ThreadAsk,
+  ask: Exclude<ThreadAsk, 'longest-float' | 'making-minutes'>,
   fit: FitFigures,
   height: number,
   own: Thread | undefined,
@@ -32,6 +32,11 @@ export function drawThreadQuestion(
   if (!read.ok) return refuse(read.problem);
   const { thread } = read;
   const sum = sumOf(fit);
+  if (ask === 'folds-for-class') {
+    const { onBar, bundle } = workOut(sum);
+    const ends = onBar - hasLoneString(sum);
+    return { kind: 'number', ask, width: fit.width, onBar: ends, bundle, learners: next(4, 20) };
+  }
   const lone = hasLoneString(sum);
   const places: CutPlace[] = ['bar'];
   if (fit.width > fit.capacity) places.push('side');

@@ -14,6 +14,8 @@ const shapeOf = (problem: NumberProblem): string => {
 const sameFigures = (one: NumberProblem, other: NumberProblem): boolean =>
   ('width' in one && 'width' in other && one.width === other.width) ||
   ('barWidth' in one && 'barWidth' in other && one.barWidth === other.barWidth) ||
+  ('knots' in one && 'knots' in other && one.knots === other.knots) ||
+  ('runs' in one && 'runs' in other && JSON.stringify(one.runs) === JSON.stringify(other.runs)) ||
   ('baseStrings' in one && 'baseStrings' in other && one.baseStrings === other.baseStrings) ||
   ('row' in one && 'row' in other && one.row === other.row && one.height === other.height);
 

@@ -5,6 +5,7 @@ import { knownLevel, type Level } from '../level.ts';
 import { bundlesIn, OUTLINE_RULES, type OutlineFigures } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
 import { drawChartQuestion } from './draw-chart-question.ts';
+import { drawFloatQuestion, drawTimeQuestion } from './draw-evening.ts';
 import { drawMeasures } from './draw-measures.ts';
 import { drawThreadQuestion } from './draw-thread.ts';
 import {
@@ -46,6 +47,10 @@ export function make(seed: Seed, level: Level, options: NumberOptions = {}): Num
   if (bad) return refuse(bad);
 
   if (isMeasureAsk(ask)) return drawMeasures(next, ask);
+  // Neither a chart nor a bar is asked about in these.
+  if (ask === 'longest-float') return drawFloatQuestion(next, known);
+  if (ask === 'making-minutes') return drawTimeQuestion(next, known);
+
   if (isFitAsk(ask)) {
     const own = options.width !== undefined && options.capacity !== undefined;
     const fit = drawFigures(next, known, options, ({ width, capacity }) => own || width > capacity);

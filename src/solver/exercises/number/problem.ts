@@ -1,4 +1,5 @@
 import type { OddMethod, SideName } from '../../piece.ts';
+import type { ColourRun } from '../../thread/row-floats.ts';
 import type { Thread, ThreadKind } from '../../thread/thread.ts';
 import type { OutlineFigures, OutlineOptions } from '../outline.ts';
 
@@ -20,11 +21,20 @@ export type InRowAsk = (typeof IN_ROW_ASKS)[number];
 export const PIECE_ASKS = ['full-width-row', 'first-closing-row', 'corner-cells'] as const;
 export type PieceAsk = (typeof PIECE_ASKS)[number];
 
-/** Asked of the string to be cut. */
-export const THREAD_ASKS = ['cut-length', 'base-string-in-all'] as const;
+/** Asked of the string, and of the time it is tied in. */
+export const THREAD_ASKS = [
+  'cut-length',
+  'base-string-in-all',
+  'longest-float',
+  'folds-for-class',
+  'making-minutes',
+] as const;
 /**
  * - `cut-length`: mm of one piece; a fold both ends together, a lone string its one end; within a tolerance
  * - `base-string-in-all`: mm of all folds together, the length of one being given
+ * - `longest-float`: columns that the longest float inside a row skips
+ * - `folds-for-class`: folds for so many learners who make the same piece
+ * - `making-minutes`: whole minutes for a piece, the seconds for a knot being given
  */
 export type ThreadAsk = (typeof THREAD_ASKS)[number];
 
@@ -45,8 +55,6 @@ export const MEASURE_ASKS = ['capacity-low', 'capacity-by-swatch'] as const;
  */
 export type MeasureAsk = (typeof MEASURE_ASKS)[number];
 
-/** What chance draws from where nothing is asked for; a seed gives the same for ever, so this list stays as it is. */
-export const DRAWN_ASKS = [...FIT_ASKS, ...IN_ROW_ASKS, ...PIECE_ASKS, ...THREAD_ASKS] as const;
 export const NUMBER_ASKS = [
   ...FIT_ASKS,
   ...IN_ROW_ASKS,
@@ -56,6 +64,17 @@ export const NUMBER_ASKS = [
   ...MEASURE_ASKS,
 ] as const;
 export type NumberAsk = FitAsk | InRowAsk | PieceAsk | ThreadAsk | ChartAsk | MeasureAsk;
+/**
+ * What chance draws from where no ask is named. A seed gives the same for ever, on paper too, so a new ask is never
+ * added to it.
+ */
+export const DRAWN_ASKS = [
+  ...FIT_ASKS,
+  ...IN_ROW_ASKS,
+  ...PIECE_ASKS,
+  'cut-length',
+  'base-string-in-all',
+] as const satisfies readonly NumberAsk[];
 
 export interface FitQuestion {
   readonly kind: 'number';
@@ -180,7 +199,33 @@ export interface InAllQuestion {
   readonly foldLength: number;
 }
 
-export type ThreadQuestion = CutQuestion | InAllQuestion;
+export interface FloatQuestion {
+  readonly kind: 'number';
+  readonly ask: 'longest-float';
+  /** The row as it is tied, neighbours of one colour together; at least one colour comes twice. */
+  readonly runs: readonly ColourRun[];
+}
+
+export interface ClassQuestion {
+  readonly kind: 'number';
+  readonly ask: 'folds-for-class';
+  readonly width: number;
+  /** Strings on the bar and in each side bundle, all of them from folds. */
+  readonly onBar: number;
+  readonly bundle: number;
+  readonly learners: number;
+}
+
+export interface TimeQuestion {
+  readonly kind: 'number';
+  readonly ask: 'making-minutes';
+  readonly knots: number;
+  readonly secondsPerKnot: number;
+  /** Minutes for mounting and finishing. */
+  readonly beside: number;
+}
+
+export type ThreadQuestion = CutQuestion | InAllQuestion | FloatQuestion | ClassQuestion | TimeQuestion;
 
 /** One figure to find; it holds the question, never the result. */
 export type NumberProblem = FitQuestion | RowsQuestion | ThreadQuestion | MeasureQuestion;

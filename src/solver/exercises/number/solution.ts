@@ -43,7 +43,14 @@ export type NumberStepKey =
   | 'one-turn'
   | 'widest-column'
   | 'swatch-column'
-  | 'columns-on-bar';
+  | 'columns-on-bar'
+  | 'float-skips'
+  | 'longest-float'
+  | 'folds-of-piece'
+  | 'folds-for-class'
+  | 'knotting-seconds'
+  | 'knotting-minutes'
+  | 'making-minutes';
 export type NumberHintKey = `look-${NumberAsk}` | `do-${NumberAsk}`;
 export type NumberStep = WorkedStep<NumberStepKey, NumberField>;
 

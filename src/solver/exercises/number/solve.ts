@@ -1,3 +1,4 @@
+import { rowFloats } from '../../thread/row-floats.ts';
 import { sumOf } from '../figures.ts';
 import { bundlesIn, cornersIn, firstKnotColumn, OUTLINE_RULES, type OutlineRules, openingCorners } from '../outline.ts';
 import type { SumFigures } from '../sum/problem.ts';
@@ -6,6 +7,7 @@ import { cutLength } from './cut.ts';
 import { capacityBy, MEASURE_RULES } from './measures.ts';
 import {
   type ChartQuestion,
+  type ClassQuestion,
   type ColourQuestion,
   type FitAsk,
   isChartQuestion,
@@ -70,9 +72,24 @@ export function fromOutline(rules: OutlineRules, problem: RowsQuestion): number 
   return problem.ask === 'first-closing-row' ? rules.firstClosingRow(problem) : openingCorners(rules, problem);
 }
 
-/** mm, by the solver's own lengths. */
-export const fromThread = (problem: ThreadQuestion): number =>
-  problem.ask === 'cut-length' ? cutLength(problem) : (problem.baseStrings / 2) * problem.foldLength;
+/** Folds of one piece: those of the bar, and those of both sides. */
+export const foldsOfPiece = ({ onBar, bundle }: Pick<ClassQuestion, 'onBar' | 'bundle'>): number => onBar / 2 + bundle;
+
+/** mm by the solver's own lengths; columns, folds or minutes for the asks about these. */
+export function fromThread(problem: ThreadQuestion): number {
+  switch (problem.ask) {
+    case 'cut-length':
+      return cutLength(problem);
+    case 'base-string-in-all':
+      return (problem.baseStrings / 2) * problem.foldLength;
+    case 'longest-float':
+      return Math.max(0, ...rowFloats(problem.runs).map(({ columns }) => columns));
+    case 'folds-for-class':
+      return foldsOfPiece(problem) * problem.learners;
+    case 'making-minutes':
+      return (problem.knots * problem.secondsPerKnot) / 60 + problem.beside;
+  }
+}
 
 /**
  * The right figure.

@@ -18,7 +18,9 @@ export function* smallCuts(problem: ThreadQuestion): Generator<NumberProblem> {
     if (problem.ask === 'cut-length') {
       const { place, width, diameter, threadKind, barThickness, rowPitch } = problem;
       yield cutQuestion({ place, width, diameter, threadKind, barThickness, rowPitch }, size);
-    } else if (size !== problem.baseStrings) yield { ...problem, baseStrings: size };
+    } else if (problem.ask === 'base-string-in-all') {
+      if (size !== problem.baseStrings) yield { ...problem, baseStrings: size };
+    } else if (problem.ask === 'folds-for-class' && size !== problem.learners) yield { ...problem, learners: size };
   }
 }
 

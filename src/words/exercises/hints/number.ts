@@ -20,6 +20,15 @@ export const NUMBER_HINTS: HintsOn<FitAsk | ThreadAsk | MeasureAsk> = {
   'look-cut-length': () => 'Look at what one end is needed for: the rows, mounting and finishing, and what you hold.',
   'do-cut-length': ({ height, rowPitch, takeUp, place }) =>
     `The rows need ${figure(height)} × ${figure(rowPitch)} × ${figure(takeUp)} mm. Add the rest to that. ${place === 'lone' ? 'A lone string has only this one end.' : 'A fold has two such ends.'}`,
+  'look-longest-float': () => 'Look for a colour that stops and comes again.',
+  'do-longest-float': () =>
+    'Between two uses of a colour, count the knots of other colours. That is one float. Find the longest.',
+  'look-folds-for-class': ({ onBar, bundle }) =>
+    `Begin with one piece: ${figure(onBar)} strings on the bar and ${figure(bundle)} in each bundle.`,
+  'do-folds-for-class': ({ learners }) => `Halve the strings of one piece. Take these folds ${figure(learners)} times.`,
+  'look-making-minutes': () => 'The knots are in seconds, and the rest in minutes.',
+  'do-making-minutes': ({ beside }) =>
+    `Take the knots times the seconds for one. Turn that into minutes, and add ${figure(beside)}.`,
   'look-base-string-in-all': () => 'Look at how many base strings one fold gives.',
   'do-base-string-in-all': ({ foldLength }) =>
     `First find how many folds there are. Then take ${figure(foldLength)} mm that many times.`,

@@ -1,4 +1,5 @@
 import { count, figure, noun } from '../../numbers.ts';
+import { threadName } from '../../thread-names.ts';
 import type { Saying } from './saying.ts';
 
 export type ThreadStepKey =
@@ -7,7 +8,14 @@ export type ThreadStepKey =
   | 'both-ends'
   | 'lone-end'
   | 'folds-from-strings'
-  | 'base-string-in-all';
+  | 'base-string-in-all'
+  | 'float-skips'
+  | 'longest-float'
+  | 'folds-of-piece'
+  | 'folds-for-class'
+  | 'knotting-seconds'
+  | 'knotting-minutes'
+  | 'making-minutes';
 
 /** The steps of a length to cut. */
 export const THREAD_STEPS: Readonly<Record<ThreadStepKey, Saying>> = {
@@ -33,6 +41,34 @@ export const THREAD_STEPS: Readonly<Record<ThreadStepKey, Saying>> = {
     ({ baseStrings, folds }) =>
       `One fold gives two strings, so ${count(baseStrings, 'string')} need ${count(folds, 'fold')}.`,
     ({ baseStrings, folds }) => `${figure(baseStrings)} ÷ 2 = ${figure(folds)}`,
+  ],
+  'float-skips': [
+    ({ colour, columns, after }) =>
+      `After knot ${figure(after)} of the row, ${threadName(Number(colour))} rests while ${count(columns, 'knot')} of other colours ${noun(columns, 'is', 'are')} tied.`,
+  ],
+  'longest-float': [({ columns }) => `The longest of these floats skips ${count(columns, 'column')}.`],
+  'folds-of-piece': [
+    ({ onBarFolds, sideFolds, folds }) =>
+      `One piece takes ${count(onBarFolds, 'fold')} on the bar and ${figure(sideFolds)} on each side, which makes ${count(folds, 'fold')}.`,
+    ({ onBarFolds, sideFolds, folds }) =>
+      `${figure(onBarFolds)} + ${figure(sideFolds)} + ${figure(sideFolds)} = ${figure(folds)}`,
+  ],
+  'folds-for-class': [
+    ({ learners, inAll }) => `${count(learners, 'learner')} need ${count(inAll, 'fold')}.`,
+    ({ folds, learners, inAll }) => `${figure(folds)} × ${figure(learners)} = ${figure(inAll)}`,
+  ],
+  'knotting-seconds': [
+    ({ knots, seconds }) => `${count(knots, 'knot')} take ${count(seconds, 'second')}.`,
+    ({ knots, secondsPerKnot, seconds }) => `${figure(knots)} × ${figure(secondsPerKnot)} = ${figure(seconds)}`,
+  ],
+  'knotting-minutes': [
+    ({ minutes }) => `A minute has 60 seconds, so that is ${count(minutes, 'minute')}.`,
+    ({ seconds, minutes }) => `${figure(seconds)} ÷ 60 = ${figure(minutes)}`,
+  ],
+  'making-minutes': [
+    ({ beside, inAll }) =>
+      `Mounting and finishing add ${count(beside, 'minute')}. The whole piece takes ${count(inAll, 'minute')}.`,
+    ({ minutes, beside, inAll }) => `${figure(minutes)} + ${figure(beside)} = ${figure(inAll)}`,
   ],
   'base-string-in-all': [
     ({ folds, foldLength, length }) =>
