@@ -4,18 +4,22 @@ const SHARED =
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+
+/** What a page with rows to tie or faults to find loads besides. */
+const TYING =
+  /src\/widgets\/exercise\/(row|drawn)\.|src\/solver\/exercises\/row\/(judge|problem|tie)\.|src\/words\/exercises\/acts\./;
+const SPOTTING =
+  /src\/widgets\/exercise\/spot\.|src\/solver\/exercises\/(row\/habits|spot\/(judge|solve|problem|in-\w+))\.|src\/words\/exercises\/spot-sheet\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
-
-/** What chance decides, for exercises and for the crossings of a knot: the one needs nothing of the other. */
-const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
+const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
-  { name: 'chance', test: CHANCE, priority: 1 },
+  { name: 'tying', test: TYING, priority: 2 },
+  { name: 'spotting', test: SPOTTING, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

@@ -1,6 +1,7 @@
 import type { ExerciseProblem, KindName, ProblemOf, SolutionOf } from '../exercises/contract.ts';
 import { FITTING_SLIPS } from './fitting.ts';
 import type { SlipId } from './ids.ts';
+import { KNOT_SLIPS } from './knots.ts';
 import { ROW_SLIPS } from './rows.ts';
 import { slipsOf } from './slips.ts';
 import { THREAD_SLIPS } from './thread.ts';
@@ -10,11 +11,17 @@ export { type Diagnosis, diagnose } from './diagnose.ts';
 export { FITTING_SLIPS, type FittingSlip } from './fitting.ts';
 export { followUp, MOST_FOLLOW_UPS, settle } from './follow-up.ts';
 export type { SlipId, SlipSet } from './ids.ts';
+export { KNOT_SLIPS, type KnotSlip } from './knots.ts';
 export { ROW_SLIPS, type RowSlip } from './rows.ts';
 export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
 
 /** Every slip by the part of the craft it belongs to, in the order of the catalogue. */
-export const SLIP_FAMILIES = { fitting: FITTING_SLIPS, rows: ROW_SLIPS, thread: THREAD_SLIPS } as const;
+export const SLIP_FAMILIES = {
+  fitting: FITTING_SLIPS,
+  rows: ROW_SLIPS,
+  knots: KNOT_SLIPS,
+  thread: THREAD_SLIPS,
+} as const;
 export const SLIPS: readonly SlipId[] = Object.values(SLIP_FAMILIES).flat();
 
 const slippedIn = <K extends KindName>(kind: K, slip: SlipId, problem: ProblemOf<K>): SolutionOf<K> | null =>
@@ -28,6 +35,10 @@ function slipped(slip: SlipId, problem: ExerciseProblem): SolutionOf<KindName> |
       return slippedIn('number', slip, problem);
     case 'mark':
       return slippedIn('mark', slip, problem);
+    case 'row':
+      return slippedIn('row', slip, problem);
+    case 'spot':
+      return slippedIn('spot', slip, problem);
   }
 }
 

@@ -7,6 +7,8 @@ const HINTS: { readonly [K in KindName]: () => Promise<Hints<K>> } = {
   sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
   number: async () => (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
+  row: async () => (await import('../../words/exercises/hints/row.ts')).ROW_HINTS,
+  spot: async () => (await import('../../words/exercises/hints/spot.ts')).SPOT_HINTS,
 };
 
 /** A case like this one, worked with other figures; null where there is none. */

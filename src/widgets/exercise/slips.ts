@@ -1,5 +1,14 @@
-import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import type {
+  AnswerOf,
+  Asking,
+  FieldOf,
+  JudgedOf,
+  JudgeOptions,
+  KindName,
+  ProblemOf,
+} from '../../solver/exercises/contract.ts';
+import { type Family, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
+import type { RowResult } from '../../solver/exercises/row/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
@@ -9,10 +18,14 @@ import type { Explained } from './help.ts';
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
 const MISSTEPS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Slips<K>> } = {
   sum: async () => (await import('../../solver/exercises/sum/missteps.ts')).slips,
-  number: async (problem) => (await NUMBER_MISSTEPS[familyOf(problem)]()).slips,
+  number: async (problem) => (await NUMBER_MISSTEPS[numberFamilyOf(problem)]()).slips,
   mark: async () => (await import('../../solver/exercises/mark/missteps.ts')).slips,
+  row: async () => (await import('../../solver/exercises/row/missteps.ts')).slips,
+  spot: async () => (await import('../../solver/exercises/spot/missteps.ts')).slips,
 };
-const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
+const NUMBER_MISSTEPS: {
+  readonly [F in Exclude<Family, 'knots'>]: () => Promise<{ readonly slips: Slips<'number'> }>;
+} = {
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
@@ -22,7 +35,22 @@ const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+  knots: async () => (await import('../../words/slips/tell-knots.ts')).tellKnots,
 };
+
+/** Where no slip explains an answer: what is the matter with a row or a pick can still be said. */
+async function plainWords<K extends KindName>(
+  problem: ProblemOf<K>,
+  first: FieldOf<K> | null,
+  { fields }: JudgedOf<K>,
+): Promise<string> {
+  const plain = noSlipWords(problem, first);
+  if (problem.kind === 'spot') return (await import('../../words/exercises/spot-picks.ts')).picksWords(problem, fields);
+  if (problem.kind !== 'row') return plain;
+  const { rowFaultWords } = await import('../../words/exercises/row-faults.ts');
+  const [amiss] = (Object.values(fields) as RowResult[]).filter(({ fault }) => fault !== undefined);
+  return amiss ? `${rowFaultWords(problem, amiss)} ${plain}` : plain;
+}
 
 export interface Explaining<K extends KindName> {
   explain(
@@ -82,7 +110,10 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       const [slips] = await Promise.all([MISSTEPS[kind](problem), TELLING[familyOf(problem)]()]);
       const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
-        return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
+        return {
+          slips: { say: await plainWords<K>(problem, first, judge(problem, answer, options)), slips: [] },
+          followUp: undefined,
+        };
       return explanations.length === 1 && !needsFollowUp
         ? told('', problem, answer, explanations, true)
         : decide(problem, answer, explanations, []);

@@ -24,5 +24,7 @@ export interface KindView<K extends KindName> {
   readonly judge: Asking<K>['judge'];
   /** From what is kept to what the solver reads. */
   readonly answer: (entered: Entered) => AnswerOf<K>;
+  /** Whether a change to any part of the answer takes back what was said of all of it. */
+  readonly judgedWhole?: true;
   readonly Entry: Component<EntryProps<K>>;
 }

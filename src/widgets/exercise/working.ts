@@ -9,6 +9,7 @@ const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
+  knots: async () => (await import('../../words/exercises/steps/knots.ts')).KNOT_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -21,6 +22,8 @@ const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<re
         ? (await import('../../solver/exercises/number/thread-solution.ts')).workThread(problem)
         : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
   mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
+  row: async (problem) => (await import('../../solver/exercises/row/solution.ts')).solution(problem),
+  spot: async (problem) => (await import('../../solver/exercises/spot/solution.ts')).solution(problem),
 };
 
 /** Steps of a problem in words; those of its family are fetched with the first. */

@@ -10,6 +10,8 @@ import type {
   PieceAsk,
 } from '../../solver/exercises/number/problem.ts';
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
+import type { RowProblem } from '../../solver/exercises/row/problem.ts';
+import type { SpotProblem } from '../../solver/exercises/spot/problem.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
 import { count, figure, ordinal } from '../numbers.ts';
 import { fieldLabel } from './labels.ts';
@@ -126,6 +128,47 @@ const MARK_ASKED: Readonly<Record<MarkTarget, (from: number, to: number) => stri
   'first-closing-row': () => 'Mark the row in which closing begins. Any cell of it will do.',
 };
 
+const edgesBefore = ([left, right]: RowProblem['before']): string =>
+  left === right
+    ? left === 1
+      ? 'Both edges are single strings'
+      : `Each side bundle holds ${count(left, 'string')}`
+    : `The left edge holds ${count(left, 'string')} and the right edge ${figure(right)}`;
+
+/** How a row lies before its first move. */
+function rowGiven({ width, row, direction, before, change }: Omit<RowProblem, 'kind'>): string {
+  const [way, side] = direction === 'rightward' ? ['left to right', 'left'] : ['right to left', 'right'];
+  const inside = before[direction === 'rightward' ? 0 : 1] > 1;
+  const changes = {
+    none: 'No string is let out or taken in.',
+    'let-out': 'In this row each side lets one string out.',
+    'take-in': 'In this row each side takes one string in.',
+  };
+  return `A small piece has ${count(width, 'column')}. ${edgesBefore(before)}${row === 1 ? '' : ` after row ${figure(row - 1)}`}. Row ${figure(row)} goes from ${way}. ${changes[change]} The leading string lies ${inside ? `on the inner side of the ${side} bundle` : `outside the ${side} edge`}.`;
+}
+
+const rowAsked = (problem: RowProblem): QuestionWords => ({
+  given: rowGiven(problem),
+  ask: 'Tie this row: choose each move and each knot, in order.',
+});
+
+function spotAsked(problem: SpotProblem): QuestionWords {
+  if (problem.in === 'row')
+    return {
+      given: `${rowGiven(problem)} Somebody has tied it, and one thing in it is not as it should be.`,
+      ask: 'Find it, and say what it is.',
+    };
+  if (problem.in === 'plan')
+    return {
+      given: `${shapedPiece(problem)} Somebody has written some of its rows down, and one line is not as it should be.`,
+      ask: 'Find that line, and say what happened in it.',
+    };
+  return {
+    given: `${chartOnBar(problem)} Somebody has written the fitting sum down. In one line something went amiss, and the lines below follow from it.`,
+    ask: 'Find the first line that does not come out, and say what happened in it.',
+  };
+}
+
 const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWords } = {
   sum: (problem) => {
     const [only, ...others] = problem.fields;
@@ -138,6 +181,8 @@ const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWord
     };
   },
   number: numberAsked,
+  row: rowAsked,
+  spot: spotAsked,
   mark: (problem) => ({ given: shapedPiece(problem), ask: MARK_ASKED[problem.target](problem.from, problem.to) }),
 };
 
@@ -150,5 +195,9 @@ export function questionWords(problem: ExerciseProblem): QuestionWords {
       return ASKED.number(problem);
     case 'mark':
       return ASKED.mark(problem);
+    case 'row':
+      return ASKED.row(problem);
+    case 'spot':
+      return ASKED.spot(problem);
   }
 }

@@ -2,12 +2,18 @@ import type { KindName } from '../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../solver/exercises/steps.ts';
 import type { Step } from '../../solver/problem.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
+import { KNOT_STEPS } from './steps/knots.ts';
 import { ROW_STEPS } from './steps/rows.ts';
 import { lineOf, type Saying } from './steps/saying.ts';
 import { THREAD_STEPS } from './steps/thread.ts';
 
 /** All families together, for Node; a page fetches the one it needs. */
-const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = { ...FITTING_STEPS, ...ROW_STEPS, ...THREAD_STEPS };
+const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
+  ...FITTING_STEPS,
+  ...ROW_STEPS,
+  ...KNOT_STEPS,
+  ...THREAD_STEPS,
+};
 
 /** One step of a worked solution, in one to three sentences. */
 export const stepWords = <K extends KindName>(_kind: K, step: Step<StepKeyOf<K>>): string => lineOf(STEPS, step).text;

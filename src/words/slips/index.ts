@@ -1,6 +1,7 @@
 import type { ExerciseProblem } from '../../solver/exercises/contract.ts';
 import type { SlipId, SlipSet } from '../../solver/missteps/ids.ts';
 import { tellFitting } from './tell-fitting.ts';
+import { tellKnots } from './tell-knots.ts';
 import { tellRows } from './tell-rows.ts';
 import { tellThread } from './tell-thread.ts';
 import { type Answer, explanationsIn, type SlipWords, slipIn, type Tell } from './telling.ts';
@@ -10,7 +11,10 @@ export { FOLLOW_UP, noSlipWords, type SlipWords } from './telling.ts';
 
 /** All families together, for Node; a page fetches the one it needs. */
 const tell: Tell = (slip, problem, answer) =>
-  tellFitting(slip, problem, answer) ?? tellRows(slip, problem, answer) ?? tellThread(slip, problem, answer);
+  tellFitting(slip, problem, answer) ??
+  tellRows(slip, problem, answer) ??
+  tellKnots(slip, problem, answer) ??
+  tellThread(slip, problem, answer);
 
 /** One slip in the learner's own figures, as `slipIn` tells it. */
 export const slipWords = (problem: ExerciseProblem, slip: SlipId, answer: Answer, certain = true): SlipWords | null =>
