@@ -126,7 +126,7 @@ export function drawTiedRow(row: DrawnRow): Drawing<never> {
     if (picks)
       shapes.push({
         tag: 'rect',
-        is: `place ${picks}`,
+        is: `pick ${picks}`,
         x: left,
         y: TOP - 8,
         width: right - left,
@@ -134,6 +134,6 @@ export function drawTiedRow(row: DrawnRow): Drawing<never> {
         rx: 4,
       });
   }
-  if (row.picksLead) shapes.push({ tag: 'circle', is: 'place lead-place', cx: here + sign * 9, cy: FOOT + 12, r: 15 });
+  if (row.picksLead) shapes.push({ tag: 'circle', is: 'pick lead-place', cx: here + sign * 9, cy: FOOT + 12, r: 15 });
   return { width: ACROSS, height: FOOT + 32, shapes };
 }

@@ -7,8 +7,8 @@ interface Props {
   id: string;
   /** Draws what is to be seen now. */
   draw: (drawing: Drawing) => string;
-  /** Whether that is still what the page was built with. */
-  asBuilt: boolean;
+  /** A text that changes with what is drawn, so that it is known when the drawing of the page is not the one any more. */
+  shows: string;
   onClick?: ((event: MouseEvent) => void) | undefined;
 }
 
@@ -18,10 +18,11 @@ interface Props {
  */
 export function Drawn(props: Props): JSX.Element {
   let host: HTMLDivElement | undefined;
+  const built = props.shows;
   const [part, setPart] = createSignal<Drawing | null>(import.meta.env.SSR ? drawing : null);
   createEffect(() => {
     // What is asked in passing was not built: its drawing is fetched at once.
-    if (part() || (props.asBuilt && host?.firstChild)) return;
+    if (part() || (props.shows === built && host?.firstChild)) return;
     import('./tied-drawing.ts').then(
       (fetched) => setPart(() => fetched),
       // Without a network the words under the drawing still say all of it.

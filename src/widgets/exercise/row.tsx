@@ -1,4 +1,4 @@
-import { createSignal, For, type JSX, Show } from 'solid-js';
+import { createEffect, createSignal, For, type JSX, Show } from 'solid-js';
 import { judge, readActs } from '../../solver/exercises/row/judge.ts';
 import { ROW_ACTS, type RowAct } from '../../solver/exercises/row/problem.ts';
 import { tieRow } from '../../solver/exercises/row/tie.ts';
@@ -18,10 +18,16 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
   const row = () => tieRow(props.problem, acts());
   const lead = () => `The leading string is ${leadWords(row().at, props.problem.width)}.`;
   const [news, setNews] = createSignal('');
+  createEffect(() => {
+    // Other figures, or the answer brought back: the news is old.
+    props.problem;
+    setNews('');
+  });
   let board: HTMLDivElement | undefined;
 
   const put = (next: readonly RowAct[], say: string) => {
     props.onEnter('tied', next);
+    // What was entered has changed by now, and with it where the leading string is.
     setNews(`${say} ${lead()}`);
   };
   const act = (one: RowAct) => {
@@ -53,26 +59,11 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
       <Drawn
         id={`${props.id}-drawn`}
         draw={(drawing) => drawing.rowDrawing(`${props.id}-row`, props.problem, acts())}
-        asBuilt={tiedIn(props.entered).length === 0}
+        shows={JSON.stringify([props.problem, acts()])}
       />
-      <p class="tied-lead">{lead()}</p>
-      <Show when={acts().length > 0}>
-        <ol class="tied-list">
-          <For each={row().done}>
-            {(done, index) => (
-              <li data-verdict={wrongAt() === index() + 1 ? 'wrong' : undefined} data-given={index() < given().length}>
-                {doneWords(props.problem, done)}
-                <Show when={index() < given().length}>
-                  <span class="note"> Done already.</span>
-                </Show>
-                <Show when={wrongAt() === index() + 1}>
-                  <strong> This is the first that does not follow.</strong>
-                </Show>
-              </li>
-            )}
-          </For>
-        </ol>
-      </Show>
+      <p class="tied-lead" aria-live="polite">
+        {news() || lead()}
+      </p>
       {/* biome-ignore lint/a11y/useSemanticElements: buttons, not fields */}
       <div class="acts" role="group" aria-label="What you do next" ref={board} onKeyDown={keys} data-needs-script>
         <For each={ROW_ACTS}>
@@ -92,9 +83,23 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
           Start again
         </button>
       </div>
-      <p class="visually-hidden" role="status">
-        {news()}
-      </p>
+      <Show when={acts().length > 0}>
+        <ol class="tied-list">
+          <For each={row().done}>
+            {(done, index) => (
+              <li data-verdict={wrongAt() === index() + 1 ? 'wrong' : undefined} data-given={index() < given().length}>
+                {doneWords(props.problem, done)}
+                <Show when={index() < given().length}>
+                  <span class="note"> Done already.</span>
+                </Show>
+                <Show when={wrongAt() === index() + 1}>
+                  <strong> This is the first that does not follow.</strong>
+                </Show>
+              </li>
+            )}
+          </For>
+        </ol>
+      </Show>
       <ol class="write-lines" aria-hidden="true">
         <For each={ROW_ACTS}>{() => <li class="write-here" />}</For>
       </ol>

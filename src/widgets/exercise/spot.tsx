@@ -12,17 +12,16 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
   let box: HTMLDivElement | undefined;
   const picked = (field: SpotField) => props.given[field] ?? props.entered[field];
   const drawn = () => (props.problem.in === 'row' ? props.problem : null);
-  const built = props.problem;
   // The drawing is not made anew for a pick: the parts that belong to it are told so.
   createEffect(() => {
     const place = picked('place');
     drawn();
-    for (const part of box?.querySelectorAll('.f-place') ?? [])
+    for (const part of box?.querySelectorAll('.f-pick') ?? [])
       part.classList.toggle('f-picked', part.classList.contains(place === 'lead' ? 'f-lead-place' : `f-${place}`));
   });
   const pickAt = ({ target }: MouseEvent) => {
     if (props.given['place'] !== undefined || !(target instanceof Element)) return;
-    const part = target.closest('.f-place');
+    const part = target.closest('.f-pick');
     const place = placesOf(props.problem).find((each) =>
       part?.classList.contains(each === 'lead' ? 'f-lead-place' : `f-${each}`),
     );
@@ -79,7 +78,7 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
           <Drawn
             id={`${props.id}-drawn`}
             draw={(drawing) => drawing.spotDrawing(`${props.id}-row`, sheet() as SpotRow)}
-            asBuilt={props.problem === built}
+            shows={JSON.stringify(sheet())}
             onClick={pickAt}
           />
         )}

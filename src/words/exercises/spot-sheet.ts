@@ -1,3 +1,4 @@
+import { stringAt } from '../../solver/exercises/spot/in-row.ts';
 import type { ShownEdge, SpotFault, SpotPlace, SpotProblem } from '../../solver/exercises/spot/problem.ts';
 import type { SumField } from '../../solver/exercises/sum/problem.ts';
 import { capital, count, figure } from '../numbers.ts';
@@ -50,7 +51,7 @@ export function placeWords(problem: SpotProblem, place: SpotPlace): string {
     if (place === 'start') return edgeWords(`Where the row begins, on the ${startSide}`, shown.start);
     if (place === 'end') return edgeWords(`Where the row ends, on the ${endSide}`, shown.end);
     const at = Number(place.slice('between-'.length));
-    return `Single string ${figure(at)} on the way: a ${shown.between[at - 1]} knot.`;
+    return `String ${figure(stringAt(problem, at))}: a ${shown.between[at - 1]} knot.`;
   }
   if (problem.in === 'plan') {
     const line = problem.shown.find(({ row }) => place === `row-${row}`);

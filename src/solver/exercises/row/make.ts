@@ -13,9 +13,11 @@ const DRAWN = { low: 4, high: 9 };
 /** Knots of a row from a piece of the learner's own. */
 const MOST_OWN = 12;
 
+const isEasy = (level: Level): boolean => level === 'worked' || level === 'half-worked';
+
 /** Small pieces that hang on a bar: single strings between two bundles, opened and closed again. */
 function smallPieces(level: Level): OutlineFigures[] {
-  const most = level === 'worked' || level === 'half-worked' ? 3 : 4;
+  const most = isEasy(level) ? 4 : 5;
   const pieces: OutlineFigures[] = [];
   for (let bundle = 2; bundle <= most; bundle += 1)
     for (let onBar = 2; onBar <= 5; onBar += 1) {
@@ -55,7 +57,7 @@ function rowsOf(piece: OutlineFigures, startSide: SideName, most: number): { pha
 
 /**
  * One row to tie, of 4 to 9 knots: from a small piece, or of up to 12 knots from a piece of the learner's own. A level
- * that is not one of the four counts as `mixed`, where row 1 may begin on the right as well.
+ * that is not one of the four counts as `mixed`. From `alone` on row 1 may begin on the right as well.
  *
  * @returns the problem; a refusal where `options` hold figures that do not go together, or where a piece of the
  *   learner's own has no row that is short enough
@@ -66,7 +68,7 @@ export function make(seed: Seed, level: Level, options: RowOptions = {}): RowPro
   const next = draw(seed);
   const known = knownLevel(level);
   const drawnPhase = pick(next, ROW_PHASES) ?? 'opening';
-  const drawnSide: SideName = known === 'mixed' && next(0, 1) === 1 ? 'right' : 'left';
+  const drawnSide: SideName = !isEasy(known) && next(0, 1) === 1 ? 'right' : 'left';
   const bad =
     (options.phase === undefined ? null : choiceProblem('phase', options.phase, ROW_PHASES)) ??
     (options.direction === undefined
@@ -76,7 +78,7 @@ export function make(seed: Seed, level: Level, options: RowOptions = {}): RowPro
   if (bad) return refuse(bad);
 
   const own = options.width !== undefined && options.capacity !== undefined;
-  const startSide = options.startSide ?? drawnSide;
+  const startSide = options.startSide ?? (own ? 'left' : drawnSide);
   let pieces: readonly OutlineFigures[] = smallPieces(known);
   if (own) {
     const made = drawPiece(next, known, options, true);

@@ -1,8 +1,8 @@
 import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
 import type { WorkedStep } from '../steps.ts';
 import type { SumField } from '../sum/problem.ts';
-import { workOut } from '../sum/solve.ts';
-import { trueRow } from './in-row.ts';
+import { carriedEnds, workOut } from '../sum/solve.ts';
+import { stringAt, trueRow } from './in-row.ts';
 import { sumOfSpot } from './in-sum.ts';
 import type { SpotFault, SpotField, SpotPlace, SpotProblem, SpotSheet } from './problem.ts';
 import { placesOf, solve } from './solve.ts';
@@ -29,7 +29,12 @@ function valuesOf(problem: SpotProblem, place: SpotPlace): Record<string, number
         freed: shown[place].freed.length,
       };
     const at = Number(place.slice('between-'.length));
-    return { ...base, number: at, knot: right.between[at - 1] ?? '', shown: shown.between[at - 1] ?? '' };
+    return {
+      ...base,
+      number: stringAt(problem, at),
+      knot: right.between[at - 1] ?? '',
+      shown: shown.between[at - 1] ?? '',
+    };
   }
   if (problem.in === 'plan') {
     const row = Number(place.slice('row-'.length));
@@ -50,15 +55,18 @@ function valuesOf(problem: SpotProblem, place: SpotPlace): Record<string, number
   }
   const figures = workOut(sumOfSpot(problem));
   const index = problem.fields.indexOf(place as SumField);
+  const written = Object.fromEntries(problem.fields.map((field, line) => [`${field}Shown`, problem.shown[line] ?? '']));
   return {
     in: 'sum',
     place,
     figure: problem.fields[index] === 'parity' ? '' : figures[problem.fields[index] ?? 'spare'],
     shown: problem.shown[index] ?? '',
+    ...written,
+    strands: problem.width + carriedEnds(sumOfSpot(problem)),
+    capacity: problem.capacity,
     spare: figures.spare,
     half: figures.eachSide,
     places: figures.places,
-    onBar: figures.onBar,
     borrowed: figures.borrowed,
   };
 }

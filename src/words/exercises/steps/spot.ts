@@ -22,7 +22,7 @@ function rightInRow(values: Values): string {
     const out = values['freed'] === 1 ? ' One string is let out, to the inner side, and has its own knot.' : '';
     return `In this row ${edgeIs(values)} ${values['strings'] === 1 ? 'gets' : 'get'} a ${values['knot']} knot.${out}`;
   }
-  return `Single string ${figure(values['number'])} has a ${values['knot']} knot, which takes the leading string on ${onward(values)}.`;
+  return `String ${figure(values['number'])} has a ${values['knot']} knot, which takes the leading string on ${onward(values)}.`;
 }
 
 const planLine = ({ row, left, right, width, knots }: Values): string =>
@@ -30,14 +30,40 @@ const planLine = ({ row, left, right, width, knots }: Values): string =>
 
 const sumLine = ({ place, shown }: Values): string => `“${lineName(place as SumField)}: ${figure(shown)}”`;
 
+/** How one line of a written sum follows from those above it, as they stand. */
+function lineFollows(values: Values): string {
+  const shown = (field: SumField): Value => values[`${field}Shown`];
+  const [half, borrowed, onBar] = [shown('eachSide'), shown('borrowed'), shown('onBar')];
+  switch (values['place'] as SumField) {
+    case 'places':
+      return values['placesShown'] === values['capacity']
+        ? `All ${figure(values['capacity'])} places are used for the ${figure(values['strands'])} strings.`
+        : `The bar takes ${figure(values['capacity'])}, and one place stays idle for the ${figure(values['strands'])} strings.`;
+    case 'spare':
+      return `${figure(values['strands'])} − ${figure(shown('places'))} = ${figure(shown('spare'))}.`;
+    case 'eachSide':
+      return `${figure(shown('spare'))} ÷ 2 = ${figure(half)}.`;
+    case 'parity':
+      return `${figure(half)} is ${shown('parity')}.`;
+    case 'borrowed':
+      return borrowed === 0 ? 'An even half borrows nothing.' : 'An odd half borrows one string for each side.';
+    case 'onBar':
+      return `${figure(shown('places'))} − ${figure(borrowed)} = ${figure(onBar)}.`;
+    case 'bundle':
+      return `${figure(half)} + ${figure(Number(shown('bundle')) - Number(half))} = ${figure(shown('bundle'))}.`;
+    default:
+      return `${figure(onBar)} + 2 = ${figure(shown('firstRowKnots'))}.`;
+  }
+}
+
 /** What is right on a sheet, place by place, and what is the matter at the last. */
 export const SPOT_STEPS: Readonly<Record<SpotStepKey, Saying>> = {
   'right-row': [rightInRow],
   'right-plan': [planLine],
-  'right-sum': [(values) => `${sumLine(values)} follows from the lines above it.`],
+  'right-sum': [(values) => `${sumLine(values)} comes out. ${lineFollows(values)}`],
   'wrong-leans-wrong': [
     (values) =>
-      `Single string ${figure(values['number'])} has a ${values['shown']} knot. This row goes ${onward(values)}, so every single string gets a ${values['knot']} knot.`,
+      `String ${figure(values['number'])} has a ${values['shown']} knot. This row goes ${onward(values)}, so every single string gets a ${values['knot']} knot.`,
   ],
   'wrong-ordinary-on-bundle': [
     (values) =>
