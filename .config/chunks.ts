@@ -6,12 +6,6 @@ const SHARED =
 const EXERCISES =
   /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
-/** What a page with rows to tie or faults to find loads besides. */
-const TYING =
-  /src\/widgets\/exercise\/(row|drawn)\.|src\/solver\/exercises\/row\/(judge|problem|tie)\.|src\/words\/exercises\/acts\./;
-const SPOTTING =
-  /src\/widgets\/exercise\/spot\.|src\/solver\/exercises\/(row\/habits|spot\/(judge|solve|problem|in-\w+))\.|src\/words\/exercises\/spot-sheet\./;
-
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
 
@@ -19,7 +13,5 @@ const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|dra
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
-  { name: 'tying', test: TYING, priority: 2 },
-  { name: 'spotting', test: SPOTTING, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

@@ -1,5 +1,5 @@
 import { expect, type Page, test } from '@playwright/test';
-import { placesOf } from '../../src/solver/exercises/spot/solve.ts';
+import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { type ExerciseProblem, exercises, type KindName } from '../../src/solver/index.ts';
 import { fieldLabel } from '../../src/words/exercises/labels.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';

@@ -1,7 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import { expect, type Locator, type Page, type Response, test } from '@playwright/test';
 import { familyOf } from '../../src/solver/exercises/family.ts';
-import { placesOf } from '../../src/solver/exercises/spot/solve.ts';
+import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { exercises, type KindName, type ProblemOf, type SolutionOf, SPOT_FAULTS } from '../../src/solver/index.ts';
 import { WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
 import { consoleOf, exerciseSheet, press, problemOn, said, writeSum } from './learner.ts';

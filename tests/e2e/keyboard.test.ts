@@ -1,6 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { ROW_ACTS } from '../../src/solver/exercises/row/problem.ts';
-import { placesOf } from '../../src/solver/exercises/spot/solve.ts';
+import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { exercises, type KindName, SPOT_FAULTS } from '../../src/solver/index.ts';
 import { awake, figureField, openLesson, press, problemOn, said } from './learner.ts';
 

@@ -9,7 +9,7 @@ const { row } = exercises;
 const tie = async (sheet: Locator, acts: readonly RowAct[]): Promise<void> => {
   for (const act of acts) await sheet.locator(`[data-act="${act}"]`).click();
 };
-const list = (sheet: Locator): Locator => sheet.locator('.tied-list > li');
+const list = (sheet: Locator): Locator => sheet.locator('.tied-list li');
 const drawing = (sheet: Locator): Locator => sheet.getByRole('img');
 /** The answer that a slip leads to, which it surely is in these rows. */
 const slipped = (problem: RowProblem, slip: 'turning-knots-swapped' | 'ordinary-knot-on-bundle') => {
@@ -29,7 +29,7 @@ test('a row tied as a maker ties it is right; what is tied is drawn, listed and 
   await expect(list(sheet)).toHaveCount(1);
   await expect.poll(() => drawing(sheet).innerHTML()).not.toBe(before);
   await expect(sheet.locator('.tied-lead')).toContainText('The leading string is');
-  await expect(drawing(sheet)).toHaveAccessibleDescription(/passes behind the leading string/);
+  await expect(drawing(sheet)).toHaveAccessibleName(/passes behind the leading string/);
   await press(sheet, 'Check');
   await expect(said(sheet)).toContainText('not tied to its end yet');
   await tie(sheet, acts.slice(1));
@@ -94,7 +94,7 @@ test('what is tied is there again when the page is loaded anew, with what was sa
   await sheet.scrollIntoViewIfNeeded();
   await expect(list(sheet)).toHaveCount(acts.length);
   await expect(sheet.locator('.slips')).toBeVisible();
-  await expect(drawing(sheet)).toHaveAccessibleDescription(/knot round/);
+  await expect(drawing(sheet)).toHaveAccessibleName(/knot round/);
 });
 
 test('hints come in three steps, then the working of these very figures', async ({ page }) => {

@@ -1,41 +1,54 @@
-import { createEffect, createSignal, type JSX } from 'solid-js';
-import * as drawing from './tied-drawing.ts';
+import { type Accessor, createEffect, createSignal, type JSX } from 'solid-js';
 
-type Drawing = typeof drawing;
+export type Drawing = typeof import('./tied-drawing.ts');
 
-interface Props {
-  id: string;
-  /** Draws what is to be seen now. */
-  draw: (drawing: Drawing) => string;
-  /** A text that changes with what is drawn, so that it is known when the drawing of the page is not the one any more. */
-  shows: string;
-  onClick?: ((event: MouseEvent) => void) | undefined;
-}
+// A page is built with its drawing; a plain import would bring what draws into every reader’s script.
+const whileBuilding: Drawing | null = import.meta.env.SSR ? await import('./tied-drawing.ts') : null;
 
 /**
- * A drawing that stands in the page from the beginning and is drawn anew when something changes. What draws is in the
- * page’s build; in the browser it is fetched with the first change.
+ * What draws: there while the page is built, and fetched in the browser when something else is to be seen than was built.
+ *
+ * @param id of an element that the page was built with; one that is empty was asked in passing, and is drawn at once
+ * @param shows a text that changes with what is to be seen; 'null' where nothing is drawn
  */
-export function Drawn(props: Props): JSX.Element {
-  let host: HTMLDivElement | undefined;
-  const built = props.shows;
-  const [part, setPart] = createSignal<Drawing | null>(import.meta.env.SSR ? drawing : null);
+export function createDrawing(id: string, shows: Accessor<string>): Accessor<Drawing | null> {
+  const built = shows();
+  const [drawing, setDrawing] = createSignal(whileBuilding);
   createEffect(() => {
-    // What is asked in passing was not built: its drawing is fetched at once.
-    if (part() || (props.shows === built && host?.firstChild)) return;
+    if (drawing() || shows() === 'null' || (shows() === built && document.getElementById(id)?.firstChild)) return;
     import('./tied-drawing.ts').then(
-      (fetched) => setPart(() => fetched),
-      // Without a network the words under the drawing still say all of it.
+      (fetched) => setDrawing(() => fetched),
+      // Without a network the page keeps what it has; the next change tries again.
       () => {},
     );
   });
-  const html = () => {
-    const draws = part();
-    return draws ? props.draw(draws) : (host?.innerHTML ?? '');
-  };
+  return drawing;
+}
+
+interface Props {
+  id?: string | undefined;
+  class: string;
+  drawing: Drawing | null;
+  html: (drawing: Drawing) => string;
+  /** Whether changes are read out. */
+  live?: boolean | undefined;
+  onClick?: ((event: MouseEvent) => void) | undefined;
+}
+
+/** A part of the page that stays as it was built until what draws it is there. */
+export function Drawn(props: Props): JSX.Element {
+  let host: HTMLDivElement | undefined;
+  const html = () => (props.drawing ? props.html(props.drawing) : (host?.innerHTML ?? ''));
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: a shortcut for the pointer; the list beside it has the same places
     // biome-ignore lint/a11y/useKeyWithClickEvents: the list beside it is walked with keys
-    <div class="tied-drawing" id={props.id} ref={host} onClick={(event) => props.onClick?.(event)} innerHTML={html()} />
+    <div
+      id={props.id}
+      class={props.class}
+      ref={host}
+      aria-live={props.live ? 'polite' : undefined}
+      onClick={(event) => props.onClick?.(event)}
+      innerHTML={html()}
+    />
   );
 }

@@ -116,8 +116,11 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   }
 
   /** Brings back what was entered and shown for these figures, and judges it again if it had been checked. */
-  const bringBack = () => {
+  const bringBack = async () => {
     const { value, keeping: kept } = loadAnswer(id, keptAs());
+    const before = problem();
+    if (value.checked && view.ready) await view.ready();
+    if (before !== problem()) return;
     setEntered(value.entered);
     setSolved(value.solved);
     setKeeping(kept);
@@ -150,10 +153,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     const follow = async () => {
       const before = keptAs();
       await ask(wanted ?? built.seed, wanted ? null : ownReading());
-      if (keptAs() !== before) bringBack();
+      if (keptAs() !== before) await bringBack();
     };
-    void follow().then(() => {
-      bringBack();
+    void follow().then(async () => {
+      await bringBack();
       setReady(true);
       for (const [field, entry] of typed) enter(field, entry);
     });
@@ -218,6 +221,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   };
 
   const check = (options?: JudgeOptions<FieldOf<K>>) => {
+    if (view.ready) void view.ready().then(() => judgeNow(options));
+    else judgeNow(options);
+  };
+  const judgeNow = (options?: JudgeOptions<FieldOf<K>>) => {
     const verdict = view.judge(problem(), view.answer(whole()), options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
@@ -259,6 +266,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       <Entry
         id={id}
         problem={problem()}
+        question={asked().question}
         entered={entered()}
         given={given()}
         judged={judged()}

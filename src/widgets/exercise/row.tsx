@@ -1,44 +1,24 @@
-import { createEffect, createSignal, For, type JSX, Show } from 'solid-js';
-import { judge, readActs } from '../../solver/exercises/row/judge.ts';
+import { For, type JSX } from 'solid-js';
 import { ROW_ACTS, type RowAct } from '../../solver/exercises/row/problem.ts';
-import { tieRow } from '../../solver/exercises/row/tie.ts';
-import { ACT_NAMES, doneWords, leadWords } from '../../words/exercises/acts.ts';
+import { ACT_NAMES } from '../../words/exercises/act-names.ts';
 import { capital } from '../../words/numbers.ts';
-import { Drawn } from './drawn.tsx';
+import { createDrawing, Drawn } from './drawn.tsx';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import type { Entered, EntryProps, KindView } from './view.ts';
 
-const givenIn = (entered: Entered): RowAct[] => readActs({ acts: entered['acts'] as readonly unknown[] });
-const tiedIn = (entered: Entered): RowAct[] => readActs({ acts: entered['tied'] as readonly unknown[] });
+const givenIn = (entered: Entered): readonly RowAct[] => (entered['acts'] ?? []) as readonly RowAct[];
+const tiedIn = (entered: Entered): readonly RowAct[] => (entered['tied'] ?? []) as readonly RowAct[];
 
 /** A row to be tied: seven things that hands can do, the row as far as it is tied, and the same in words. */
 function RowEntry(props: EntryProps<'row'>): JSX.Element {
   const given = () => givenIn(props.given);
   const acts = () => [...given(), ...tiedIn(props.entered)];
-  const row = () => tieRow(props.problem, acts());
-  const lead = () => `The leading string is ${leadWords(row().at, props.problem.width)}.`;
-  const [news, setNews] = createSignal('');
-  createEffect(() => {
-    // Other figures, or the answer brought back: the news is old.
-    props.problem;
-    setNews('');
-  });
+  const wrongAt = () => Object.values(props.judged?.fields ?? {}).find((result) => result?.at)?.at;
+  const drawing = createDrawing(`${props.id}-drawn`, () => JSON.stringify([props.problem, acts(), wrongAt()]));
   let board: HTMLDivElement | undefined;
 
-  const put = (next: readonly RowAct[], say: string) => {
-    props.onEnter('tied', next);
-    // What was entered has changed by now, and with it where the leading string is.
-    setNews(`${say} ${lead()}`);
-  };
-  const act = (one: RowAct) => {
-    const next = [...tiedIn(props.entered), one];
-    const done = tieRow(props.problem, [...given(), ...next]).done.at(-1);
-    if (done) put(next, doneWords(props.problem, done));
-  };
-  const undo = () => {
-    const tied = tiedIn(props.entered);
-    if (tied.length > 0) put(tied.slice(0, -1), 'Taken back.');
-  };
+  const act = (one: RowAct) => props.onEnter('tied', [...tiedIn(props.entered), one]);
+  const undo = () => props.onEnter('tied', tiedIn(props.entered).slice(0, -1));
   const keys = (event: KeyboardEvent) => {
     if (event.ctrlKey || event.altKey || event.metaKey) return;
     const one = ROW_ACTS[Number(event.key) - 1];
@@ -52,18 +32,21 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
     } else return;
     event.preventDefault();
   };
-  const wrongAt = () => Object.values(props.judged?.fields ?? {}).find((result) => result?.at)?.at;
 
   return (
     <div class="tying">
       <Drawn
         id={`${props.id}-drawn`}
-        draw={(drawing) => drawing.rowDrawing(`${props.id}-row`, props.problem, acts())}
-        shows={JSON.stringify([props.problem, acts()])}
+        class="tied-drawing"
+        drawing={drawing()}
+        html={(draws) => draws.rowDrawing(`${props.id}-row`, props.problem, acts())}
       />
-      <p class="tied-lead" aria-live="polite">
-        {news() || lead()}
-      </p>
+      <Drawn
+        class="tied-lead"
+        live
+        drawing={drawing()}
+        html={(draws) => draws.rowNews(props.problem, acts(), given().length)}
+      />
       {/* biome-ignore lint/a11y/useSemanticElements: buttons, not fields */}
       <div class="acts" role="group" aria-label="What you do next" ref={board} onKeyDown={keys} data-needs-script>
         <For each={ROW_ACTS}>
@@ -76,30 +59,18 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
             </button>
           )}
         </For>
-        <button type="button" class="act-undo" aria-keyshortcuts="Backspace" onClick={undo}>
+        <button type="button" aria-keyshortcuts="Backspace" onClick={undo}>
           Undo
         </button>
-        <button type="button" onClick={() => put([], 'Taken back to the beginning.')}>
+        <button type="button" onClick={() => props.onEnter('tied', [])}>
           Start again
         </button>
       </div>
-      <Show when={acts().length > 0}>
-        <ol class="tied-list">
-          <For each={row().done}>
-            {(done, index) => (
-              <li data-verdict={wrongAt() === index() + 1 ? 'wrong' : undefined} data-given={index() < given().length}>
-                {doneWords(props.problem, done)}
-                <Show when={index() < given().length}>
-                  <span class="note"> Done already.</span>
-                </Show>
-                <Show when={wrongAt() === index() + 1}>
-                  <strong> This is the first that does not follow.</strong>
-                </Show>
-              </li>
-            )}
-          </For>
-        </ol>
-      </Show>
+      <Drawn
+        class="tied-list"
+        drawing={drawing()}
+        html={(draws) => draws.rowList(props.problem, acts(), given().length, wrongAt())}
+      />
       <ol class="write-lines" aria-hidden="true">
         <For each={ROW_ACTS}>{() => <li class="write-here" />}</For>
       </ol>
@@ -107,9 +78,17 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
   );
 }
 
+let judging: typeof import('../../solver/exercises/row/judge.ts') | undefined;
+
 const view: KindView<'row'> = {
   kind: 'row',
-  judge,
+  ready: async () => {
+    judging ??= await import('../../solver/exercises/row/judge.ts');
+  },
+  judge: (problem, answer) => {
+    if (!judging) throw new Error('A row is judged once its judge is there.');
+    return judging.judge(problem, answer);
+  },
   judgedWhole: true,
   answer: (entered) => ({ acts: [...givenIn(entered), ...tiedIn(entered)] }),
   Entry: RowEntry,

@@ -1,9 +1,6 @@
 import { createEffect, For, type JSX, Show } from 'solid-js';
-import { judge } from '../../solver/exercises/spot/judge.ts';
-import { SPOT_FAULTS, type SpotField, type SpotPlace, type SpotRow } from '../../solver/exercises/spot/problem.ts';
-import { placesOf } from '../../solver/exercises/spot/solve.ts';
-import { FAULT_NAMES, placeWords } from '../../words/exercises/spot-sheet.ts';
-import { Drawn } from './drawn.tsx';
+import type { SpotField, SpotRow } from '../../solver/exercises/spot/problem.ts';
+import { createDrawing, Drawn } from './drawn.tsx';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -12,9 +9,11 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
   let box: HTMLDivElement | undefined;
   const picked = (field: SpotField) => props.given[field] ?? props.entered[field];
   const drawn = () => (props.problem.in === 'row' ? props.problem : null);
+  const drawing = createDrawing(`${props.id}-drawn`, () => JSON.stringify(drawn()));
   // The drawing is not made anew for a pick: the parts that belong to it are told so.
   createEffect(() => {
     const place = picked('place');
+    drawing();
     drawn();
     for (const part of box?.querySelectorAll('.f-pick') ?? [])
       part.classList.toggle('f-picked', part.classList.contains(place === 'lead' ? 'f-lead-place' : `f-${place}`));
@@ -22,17 +21,13 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
   const pickAt = ({ target }: MouseEvent) => {
     if (props.given['place'] !== undefined || !(target instanceof Element)) return;
     const part = target.closest('.f-pick');
-    const place = placesOf(props.problem).find((each) =>
-      part?.classList.contains(each === 'lead' ? 'f-lead-place' : `f-${each}`),
-    );
+    const [place] =
+      choices('place').find(([id]) => part?.classList.contains(id === 'lead' ? 'f-lead-place' : `f-${id}`)) ?? [];
     if (place) props.onEnter('place', place);
   };
 
-  const Choices = (own: {
-    field: SpotField;
-    legend: string;
-    choices: readonly (readonly [id: string, says: string])[];
-  }): JSX.Element => {
+  const choices = (field: SpotField) => props.question?.choices?.[field] ?? [];
+  const Choices = (own: { field: SpotField; legend: string }): JSX.Element => {
     const verdict = () => props.judged?.fields[own.field]?.verdict;
     const say = () =>
       ({
@@ -45,7 +40,7 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
     return (
       <fieldset class="entry spot" data-verdict={verdict()} aria-describedby={`${props.id}-${own.field}-say`}>
         <legend>{own.legend}</legend>
-        <For each={own.choices}>
+        <For each={choices(own.field)}>
           {([id, says]) => (
             <label>
               <input
@@ -77,32 +72,33 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
         {(sheet) => (
           <Drawn
             id={`${props.id}-drawn`}
-            draw={(drawing) => drawing.spotDrawing(`${props.id}-row`, sheet() as SpotRow)}
-            shows={JSON.stringify(sheet())}
+            class="tied-drawing"
+            drawing={drawing()}
+            html={(draws) => draws.spotDrawing(`${props.id}-row`, sheet() as SpotRow)}
             onClick={pickAt}
           />
         )}
       </Show>
-      <Choices
-        field="place"
-        legend="Where is it?"
-        choices={placesOf(props.problem).map((place: SpotPlace) => [place, placeWords(props.problem, place)] as const)}
-      />
+      <Choices field="place" legend="Where is it?" />
       <button type="button" data-needs-script onClick={() => props.onCheckField('place')}>
         Check the place
       </button>
-      <Choices
-        field="fault"
-        legend="What is it?"
-        choices={SPOT_FAULTS[props.problem.in].map((fault) => [fault, FAULT_NAMES[fault]] as const)}
-      />
+      <Choices field="fault" legend="What is it?" />
     </div>
   );
 }
 
+let judging: typeof import('../../solver/exercises/spot/judge.ts') | undefined;
+
 const view: KindView<'spot'> = {
   kind: 'spot',
-  judge,
+  ready: async () => {
+    judging ??= await import('../../solver/exercises/spot/judge.ts');
+  },
+  judge: (problem, answer, options) => {
+    if (!judging) throw new Error('Picks are judged once their judge is there.');
+    return judging.judge(problem, answer, options);
+  },
   answer: ({ place, fault }) => ({ place, fault }),
   Entry: SpotEntry,
 };

@@ -3,8 +3,8 @@ import type { DrawnRow, DrawnUnit } from '../../figures/tied-row.ts';
 import { drawTiedRow } from '../../figures/tied-row.ts';
 import type { RowAct, RowProblem } from '../../solver/exercises/row/problem.ts';
 import { isMove, tieRow } from '../../solver/exercises/row/tie.ts';
+import { placesOf } from '../../solver/exercises/spot/places.ts';
 import type { SpotPlace, SpotRow } from '../../solver/exercises/spot/problem.ts';
-import { placesOf } from '../../solver/exercises/spot/solve.ts';
 import { doneWords, leadWords, rowBegins } from '../../words/exercises/acts.ts';
 import { placeWords } from '../../words/exercises/spot-sheet.ts';
 
@@ -19,7 +19,6 @@ export function rowDrawing(id: string, problem: RowProblem, acts: readonly RowAc
   // What stands between an edge as it was and as it is has moved.
   const moved = ({ strings: [from] }: DrawnUnit): boolean =>
     (from > sizes[0] && from <= before[0]) || (from <= width - sizes[1] && from > width - before[1]);
-  const lead = `The leading string is ${leadWords(at, width)}.`;
   return svgOf(
     id,
     {
@@ -32,8 +31,28 @@ export function rowDrawing(id: string, problem: RowProblem, acts: readonly RowAc
       carried: acts.includes('carry-behind'),
     },
     `Row ${row}, as far as it is tied.`,
-    [rowBegins(problem), ...done.map((step) => doneWords(problem, step)), lead].join(' '),
+    [rowBegins(problem), ...done.map((step) => doneWords(problem, step)), leadLine(problem, at)].join(' '),
   );
+}
+
+const leadLine = (problem: RowProblem, at: number): string => `The leading string is ${leadWords(at, problem.width)}.`;
+
+/** What was done last, and where the leading string is now; the first alone where the learner has done nothing yet. */
+export function rowNews(problem: RowProblem, acts: readonly RowAct[], given: number): string {
+  const { done, at } = tieRow(problem, acts);
+  const last = acts.length > given ? done.at(-1) : undefined;
+  return `${last ? `${doneWords(problem, last)} ` : ''}${leadLine(problem, at)}`;
+}
+
+/** All that was done, as a list; the first `given` stood there already, and the one at `wrongAt` does not follow. */
+export function rowList(problem: RowProblem, acts: readonly RowAct[], given: number, wrongAt?: number): string {
+  const lines = tieRow(problem, acts).done.map((step, index) => {
+    const standing = index < given ? ' <span class="note">Done already.</span>' : '';
+    return index + 1 === wrongAt
+      ? `<li data-verdict="wrong">${doneWords(problem, step)} <strong>This is the first that does not follow.</strong></li>`
+      : `<li>${doneWords(problem, step)}${standing}</li>`;
+  });
+  return lines.length > 0 ? `<ol>${lines.join('')}</ol>` : '';
 }
 
 /** A row with a fault in it, as it was tied. Each place that can be picked has the id of the drawing and its own name. */

@@ -1,17 +1,7 @@
-import type { RowAct, RowProblem } from '../../solver/exercises/row/problem.ts';
+import type { RowProblem } from '../../solver/exercises/row/problem.ts';
 import { asWorked, type Done, isMove } from '../../solver/exercises/row/tie.ts';
 import { capital, count, figure } from '../numbers.ts';
-
-/** Moves and knots as they are offered. */
-export const ACT_NAMES: Readonly<Record<RowAct, string>> = {
-  'let-out': 'let one string out',
-  'take-in': 'take one string in',
-  'carry-behind': 'carry the leading string behind',
-  forward: 'forward knot',
-  backward: 'backward knot',
-  'forward-backward': 'forward-backward knot',
-  'backward-forward': 'backward-forward knot',
-};
+import { ACT_NAMES } from './act-names.ts';
 
 /** 'string 4', 'strings 1 to 3'. */
 export const stringsWords = ([from, to]: readonly [number, number]): string =>

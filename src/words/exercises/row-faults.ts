@@ -1,6 +1,6 @@
 import type { RowProblem, RowResult } from '../../solver/exercises/row/problem.ts';
 import { ordinal } from '../numbers.ts';
-import { ACT_NAMES } from './acts.ts';
+import { ACT_NAMES } from './act-names.ts';
 
 const beginsOn = (act: string): string => (act.startsWith('forward') ? 'left' : 'right');
 

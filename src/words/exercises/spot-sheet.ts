@@ -1,4 +1,4 @@
-import { stringAt } from '../../solver/exercises/spot/in-row.ts';
+import { stringAt } from '../../solver/exercises/spot/places.ts';
 import type { ShownEdge, SpotFault, SpotPlace, SpotProblem } from '../../solver/exercises/spot/problem.ts';
 import type { SumField } from '../../solver/exercises/sum/problem.ts';
 import { capital, count, figure } from '../numbers.ts';

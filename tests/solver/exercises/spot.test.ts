@@ -12,7 +12,7 @@ import {
 import { tieRow } from '../../../src/solver/exercises/row/tie.ts';
 import { truePlan } from '../../../src/solver/exercises/spot/in-plan.ts';
 import { rowOf, trueRow } from '../../../src/solver/exercises/spot/in-row.ts';
-import { placesOf } from '../../../src/solver/exercises/spot/solve.ts';
+import { placesOf } from '../../../src/solver/exercises/spot/places.ts';
 import { fitPiece } from '../../../src/solver/fit.ts';
 import { outlineProblem } from '../../../src/solver/outline.ts';
 import { drawing, replay } from '../../seed.ts';

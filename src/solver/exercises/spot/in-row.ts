@@ -85,16 +85,3 @@ export function faultyRows(problem: Row): Faulty<ShownRow>[] {
   });
   return faulty;
 }
-
-/** The number from the left of a string between the edges, the first on the way being 1. */
-export const stringAt = ({ shown, width, direction }: SpotRow, onTheWay: number): number => {
-  const place = shown.start.strings + shown.start.freed.length + onTheWay;
-  return direction === 'rightward' ? place : width + 1 - place;
-};
-
-export const placesInRow = ({ shown }: SpotRow): SpotPlace[] => [
-  'start',
-  ...shown.between.map((_, index): SpotPlace => `between-${index + 1}`),
-  'end',
-  'lead',
-];

@@ -1,5 +1,6 @@
 import { conclude, judgedFields } from '../conclude.ts';
 import type { Judged, JudgeOptions } from '../contract.ts';
+import { placesOf } from './places.ts';
 import {
   SPOT_FAULTS,
   SPOT_FIELDS,
@@ -8,7 +9,7 @@ import {
   type SpotProblem,
   type SpotResult,
 } from './problem.ts';
-import { placesOf, solve } from './solve.ts';
+import { solve } from './solve.ts';
 
 const picked = (entry: unknown, known: readonly string[], right: string): SpotResult => {
   const pick = known.find((each) => each === entry);

@@ -2,10 +2,11 @@ import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
 import type { WorkedStep } from '../steps.ts';
 import type { SumField } from '../sum/problem.ts';
 import { carriedEnds, workOut } from '../sum/solve.ts';
-import { stringAt, trueRow } from './in-row.ts';
+import { trueRow } from './in-row.ts';
 import { sumOfSpot } from './in-sum.ts';
+import { placesOf, stringAt } from './places.ts';
 import type { SpotFault, SpotField, SpotPlace, SpotProblem, SpotSheet } from './problem.ts';
-import { placesOf, solve } from './solve.ts';
+import { solve } from './solve.ts';
 
 export type SpotStepKey = `right-${SpotSheet}` | `wrong-${SpotFault}`;
 export type SpotHintKey = `look-${SpotSheet}` | `do-${SpotSheet}` | `look-fault-${SpotSheet}` | `do-fault-${SpotSheet}`;

@@ -1,7 +1,7 @@
 import { faultyPlans } from './in-plan.ts';
-import { type Faulty, faultyRows, placesInRow } from './in-row.ts';
+import { type Faulty, faultyRows } from './in-row.ts';
 import { faultySums } from './in-sum.ts';
-import type { SpotPlace, SpotProblem, SpotSolution } from './problem.ts';
+import type { SpotProblem, SpotSolution } from './problem.ts';
 
 /** Every sheet like this one with one fault in it. */
 function faultySheets(problem: SpotProblem): readonly Faulty<unknown>[] {
@@ -12,18 +12,6 @@ function faultySheets(problem: SpotProblem): readonly Faulty<unknown>[] {
       return faultyPlans(problem, problem.shown[0]?.row ?? 1, problem.shown.at(-1)?.row ?? 1);
     case 'sum':
       return faultySums(problem);
-  }
-}
-
-/** The places that can be picked, in the order in which they stand on the sheet. */
-export function placesOf(problem: SpotProblem): readonly SpotPlace[] {
-  switch (problem.in) {
-    case 'row':
-      return placesInRow(problem);
-    case 'plan':
-      return problem.shown.map(({ row }): SpotPlace => `row-${row}`);
-    case 'sum':
-      return problem.fields;
   }
 }
 
