@@ -2,9 +2,16 @@
 const SHARED =
   /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
-/** What a page with exercises loads to show and check them, whatever their kinds. */
+/** What a page with exercises loads to show them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words|act-names)\.|src\/solver\/exercises\/row\/problem\./;
+
+/** What checks a figure, a sum or marked cells; it comes with the first check. */
+const JUDGING =
+  /src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+
+/** How a row is tied, and what can be amiss on a sheet. */
+const TYING = /src\/solver\/exercises\/(row\/(tie|habits|solve)|spot\/(in-\w+|solve|places|problem))\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
@@ -13,5 +20,7 @@ const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|dra
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
+  { name: 'judging', test: JUDGING, priority: 2 },
+  { name: 'tying', test: TYING, priority: 1.5 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

@@ -112,8 +112,8 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
 /** The figures of an exercise, on the sheet and in its data, that neither its question nor what is given holds. */
 function beyond({ figures }: Standing, problem: ExerciseProblem, data: PageData): number[] {
   const known = shown(problem, data);
-  const { id: _, seed: __, ...handed } = data;
-  const stated = new Set([...known, ...figuresOf(JSON.stringify(problem))]);
+  const { id: _, seed: __, question: ___, ...handed } = data as PageData & { question: unknown };
+  const stated = new Set([...known, ...figuresOf(JSON.stringify(problem)), ...figuresOf(JSON.stringify(questionWords(problem)))]);
   return [
     ...new Set([
       ...figures.filter((figure) => !known.has(figure)),
@@ -127,7 +127,7 @@ const namesOf = (problem: ExerciseProblem): string[] =>
   problem.kind === 'row'
     ? ['acts', 'backward-forward', 'forward-backward']
     : problem.kind === 'spot'
-      ? [exercises.spot.solve(problem).fault, '&quot;place&quot;', '"place"']
+      ? [`"place":[0,"${exercises.spot.solve(problem).place}"`, `"fault":[0,"${exercises.spot.solve(problem).fault}"`]
       : [];
 
 const dataOf = ({ kind, packed }: Standing): PageData => ({ ...(pageData(packed) as unknown as PageData), kind });

@@ -167,7 +167,12 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
       // Nothing of what an exercise before it has fetched may be at hand.
       await page.goto(path);
       const sheet = await exerciseSheet(page, id);
+      // Checking is one thing, help another: the judge comes with the first check, be it of nothing.
+      loads.restart();
+      await press(sheet, 'Check');
+      await expect(said(sheet)).not.toHaveText('');
       await loads.settled();
+      expect(loads.total(), `${path}#${id}, its first check: ${loads.files()}`).toBeLessThanOrEqual(ON_FIRST_USE);
       loads.restart();
       await answerBySlip(sheet, kind);
       for (let given = 1; given <= 2; given += 1) {

@@ -119,7 +119,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const bringBack = async () => {
     const { value, keeping: kept } = loadAnswer(id, keptAs());
     const before = problem();
-    if (value.checked && view.ready) await view.ready();
+    if (value.checked) await view.ready();
     if (before !== problem()) return;
     setEntered(value.entered);
     setSolved(value.solved);
@@ -221,8 +221,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   };
 
   const check = (options?: JudgeOptions<FieldOf<K>>) => {
-    if (view.ready) void view.ready().then(() => judgeNow(options));
-    else judgeNow(options);
+    void view.ready().then(() => judgeNow(options));
   };
   const judgeNow = (options?: JudgeOptions<FieldOf<K>>) => {
     const verdict = view.judge(problem(), view.answer(whole()), options);

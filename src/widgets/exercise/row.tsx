@@ -4,6 +4,7 @@ import { ACT_NAMES } from '../../words/exercises/act-names.ts';
 import { capital } from '../../words/numbers.ts';
 import { createDrawing, Drawn } from './drawn.tsx';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { lateJudge } from './late-judge.ts';
 import type { Entered, EntryProps, KindView } from './view.ts';
 
 const givenIn = (entered: Entered): readonly RowAct[] => (entered['acts'] ?? []) as readonly RowAct[];
@@ -78,17 +79,9 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
   );
 }
 
-let judging: typeof import('../../solver/exercises/row/judge.ts') | undefined;
-
 const view: KindView<'row'> = {
   kind: 'row',
-  ready: async () => {
-    judging ??= await import('../../solver/exercises/row/judge.ts');
-  },
-  judge: (problem, answer) => {
-    if (!judging) throw new Error('A row is judged once its judge is there.');
-    return judging.judge(problem, answer);
-  },
+  ...lateJudge<'row'>(() => import('../../solver/exercises/row/judge.ts')),
   judgedWhole: true,
   answer: (entered) => ({ acts: [...givenIn(entered), ...tiedIn(entered)] }),
   Entry: RowEntry,

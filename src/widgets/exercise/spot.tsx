@@ -2,6 +2,7 @@ import { createEffect, For, type JSX, Show } from 'solid-js';
 import type { SpotField, SpotRow } from '../../solver/exercises/spot/problem.ts';
 import { createDrawing, Drawn } from './drawn.tsx';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { lateJudge } from './late-judge.ts';
 import type { EntryProps, KindView } from './view.ts';
 
 /** A sheet with a fault: the places as a list to choose from, the drawing where there is one, and the names. */
@@ -88,17 +89,9 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
   );
 }
 
-let judging: typeof import('../../solver/exercises/spot/judge.ts') | undefined;
-
 const view: KindView<'spot'> = {
   kind: 'spot',
-  ready: async () => {
-    judging ??= await import('../../solver/exercises/spot/judge.ts');
-  },
-  judge: (problem, answer, options) => {
-    if (!judging) throw new Error('Picks are judged once their judge is there.');
-    return judging.judge(problem, answer, options);
-  },
+  ...lateJudge<'spot'>(() => import('../../solver/exercises/spot/judge.ts')),
   answer: ({ place, fault }) => ({ place, fault }),
   Entry: SpotEntry,
 };

@@ -24,8 +24,8 @@ export interface EntryProps<K extends KindName> {
 /** What an exercise's frame needs to know of its kind. A new kind is one more of these. */
 export interface KindView<K extends KindName> {
   readonly kind: K;
-  /** Fetches what judges, where that does not come with the view; `judge` is called after it alone. */
-  readonly ready?: () => Promise<void>;
+  /** Fetches what judges; `judge` is called after it alone. */
+  readonly ready: () => Promise<void>;
   readonly judge: Asking<K>['judge'];
   /** From what is kept to what the solver reads. */
   readonly answer: (entered: Entered) => AnswerOf<K>;
