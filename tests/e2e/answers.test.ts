@@ -113,7 +113,11 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
 function beyond({ figures }: Standing, problem: ExerciseProblem, data: PageData): number[] {
   const known = shown(problem, data);
   const { id: _, seed: __, question: ___, ...handed } = data as PageData & { question: unknown };
-  const stated = new Set([...known, ...figuresOf(JSON.stringify(problem)), ...figuresOf(JSON.stringify(questionWords(problem)))]);
+  const stated = new Set([
+    ...known,
+    ...figuresOf(JSON.stringify(problem)),
+    ...figuresOf(JSON.stringify(questionWords(problem))),
+  ]);
   return [
     ...new Set([
       ...figures.filter((figure) => !known.has(figure)),
