@@ -99,7 +99,7 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
         : problem.kind === 'row'
           ? ['How many things hands do: 7', ...Array.from({ length: problem.width }, (_, n) => `string ${n + 1}`)]
           : problem.kind === 'spot'
-            ? placesOf(problem).map((place) => placeWords(problem, place))
+            ? placesOf(problem).map((place) => `${place} ${placeWords(problem, place)}`)
             : problem.fields.map((field) => fieldLabel(problem, field));
   const half = level === 'half-worked' ? halfGiven(problem) : [];
   const chart =

@@ -167,6 +167,7 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
       // Nothing of what an exercise before it has fetched may be at hand.
       await page.goto(path);
       const sheet = await exerciseSheet(page, id);
+      await loads.settled();
       // Checking is one thing, help another: the judge comes with the first check, be it of nothing.
       loads.restart();
       await press(sheet, 'Check');

@@ -11,12 +11,10 @@ import type {
 } from '../../solver/exercises/number/problem.ts';
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
 import type { RowProblem } from '../../solver/exercises/row/problem.ts';
-import { placesOf } from '../../solver/exercises/spot/places.ts';
-import { SPOT_FAULTS, type SpotProblem } from '../../solver/exercises/spot/problem.ts';
+import type { SpotProblem } from '../../solver/exercises/spot/problem.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
 import { count, figure, ordinal } from '../numbers.ts';
 import { fieldLabel } from './labels.ts';
-import { FAULT_NAMES, placeWords } from './spot-sheet.ts';
 
 /** An exercise in words: what is known, and what is asked. */
 export interface QuestionWords {
@@ -156,30 +154,20 @@ const rowAsked = (problem: RowProblem): QuestionWords => ({
   ask: 'Tie this row: choose each move and each knot, in order.',
 });
 
-/** The places of a sheet and the names of its faults. */
-const spotChoices = (problem: SpotProblem): NonNullable<QuestionWords['choices']> => ({
-  place: placesOf(problem).map((place) => [place, placeWords(problem, place)] as const),
-  fault: SPOT_FAULTS[problem.in].map((fault) => [fault, FAULT_NAMES[fault]] as const),
-});
-
 function spotAsked(problem: SpotProblem): QuestionWords {
-  const choices = spotChoices(problem);
   if (problem.in === 'row')
     return {
       given: `${rowGiven(problem)} Somebody has tied it, and one thing in it is not as it should be.`,
       ask: 'Find it, and say what it is.',
-      choices,
     };
   if (problem.in === 'plan')
     return {
       given: `${shapedPiece(problem)} Somebody has written some of its rows down, and one line is not as it should be.`,
       ask: 'Find that line, and say what happened in it.',
-      choices,
     };
   return {
     given: `${chartOnBar(problem)} Somebody has written the fitting sum down. In one line something went amiss, and the lines below follow from it.`,
     ask: 'Find the first line that does not come out, and say what happened in it.',
-    choices,
   };
 }
 

@@ -5,23 +5,24 @@ import { SPOT_STEPS } from './steps/spot.ts';
 
 /** How each fault would show, for those who chose it where it is not. */
 const WOULD: Readonly<Record<SpotFault, string>> = {
-  'leans-wrong': 'Then one single string would have a knot that leans unlike those beside it.',
-  'ordinary-on-bundle': 'Then a bundle would have a forward or a backward knot, and not one that turns.',
+  'leans-wrong': 'If it did, one single string would have a knot that leans unlike those beside it.',
+  'ordinary-on-bundle': 'If it did, a bundle would have a forward or a backward knot, and not one that turns.',
   'turns-wrong':
-    'Then an edge would have a turning knot that begins on its outer side, where the leading string is not.',
-  'lead-wrong-side': 'Then the leading string would rest outside a bundle, or inside a single edge string.',
-  'out-on-wrong-side': 'Then the string let out would hang on the outer side of its bundle.',
-  'two-let-out': 'Then two strings of one side would be out, and the bundle would be two strings smaller than before.',
-  'strings-counted': 'Then the row would have as many knots as the piece has columns, though a bundle gets one.',
-  'bundles-left-out': 'Then the figure would count the single strings alone, without a knot for each bundle.',
-  'row-after': 'Then both bundles would be one step further than this row.',
-  'row-before': 'Then both bundles would be as in the row above.',
-  'one-side-only': 'Then one bundle would be as in the row above, and the other not.',
-  'not-halved': 'Then the half would be as large as all the spare strings.',
-  'none-borrowed': 'Then the half would be odd, and 0 would be borrowed.',
-  'one-borrowed': 'Then 1 would be borrowed.',
-  'borrowed-from-even': 'Then the half would be even, and 2 would be borrowed all the same.',
-  'bar-kept': 'Then as many strings would hang on the bar as there are places, though 2 are borrowed.',
+    'If it did, an edge would have a turning knot that begins on its outer side, where the leading string is not.',
+  'lead-wrong-side': 'If it did, the leading string would rest outside a bundle, or inside a single edge string.',
+  'out-on-wrong-side': 'If it did, the string let out would hang on the outer side of its bundle.',
+  'two-let-out':
+    'If it did, two strings of one side would be out, and the bundle would be two strings smaller than before.',
+  'strings-counted': 'If it did, the row would have as many knots as the piece has columns, though a bundle gets one.',
+  'bundles-left-out': 'If it did, the figure would count the single strings alone, without a knot for each bundle.',
+  'row-after': 'If it did, both bundles would be one step further than this row.',
+  'row-before': 'If it did, both bundles would be as in the row above.',
+  'one-side-only': 'If it did, one bundle would be as in the row above, and the other not.',
+  'not-halved': 'If it did, the half would be as large as all the spare strings.',
+  'none-borrowed': 'If it did, the half would be odd, and 0 would be borrowed.',
+  'one-borrowed': 'If it did, 1 would be borrowed.',
+  'borrowed-from-even': 'If it did, the half would be even, and 2 would be borrowed all the same.',
+  'bar-kept': 'If it did, as many strings would hang on the bar as there are places, though 2 are borrowed.',
 };
 
 /** The answer to picks that do not fit: why that place is right, and how the fault that was chosen would show. */
