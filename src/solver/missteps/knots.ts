@@ -1,6 +1,5 @@
 import { HABITS, type RowHabits } from '../exercises/row/habits.ts';
 import type { RowProblem } from '../exercises/row/problem.ts';
-import { edgesOf } from '../exercises/row/tie.ts';
 import type { Knot } from '../piece.ts';
 import type { RowSlip } from './rows.ts';
 
@@ -77,9 +76,3 @@ const HABITS_OF: { readonly [Id in TiedSlip]: readonly [Habits, ...Habits[]] } =
 
 /** The habits that this slip changes, the likeliest way first. */
 export const slippedHabits = (slip: TiedSlip): readonly Habits[] => HABITS_OF[slip];
-
-/** Whether the two edges of the row do the same: only then can one of them be forgotten. */
-export const movesBoth = (problem: RowProblem): boolean => {
-  const { was, due } = edgesOf(problem);
-  return was.start !== due.start && was.end !== due.end;
-};

@@ -36,7 +36,8 @@ export async function nextHint<K extends KindName>(
   built: Element | null,
 ): Promise<HelpBoard> {
   const given = before?.hints ?? [];
-  const { look, do: act } = pointing[kind](problem, field);
+  const clues = await pointing[kind]();
+  const { look, do: act } = clues(problem, field);
   const next = [look, act][given.length];
   if (next) {
     const says: Hints<K> = await HINTS[kind]();

@@ -8,11 +8,10 @@ import type {
   ProblemOf,
 } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
-import type { RowResult } from '../../solver/exercises/row/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
-import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
+import { explanationsIn, FOLLOW_UP, type Tell } from '../../words/slips/telling.ts';
 import type { Explained } from './help.ts';
 
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
@@ -37,20 +36,6 @@ const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
   knots: async () => (await import('../../words/slips/tell-knots.ts')).tellKnots,
 };
-
-/** Where no slip explains an answer: what is the matter with a row or a pick can still be said. */
-async function plainWords<K extends KindName>(
-  problem: ProblemOf<K>,
-  first: FieldOf<K> | null,
-  { fields }: JudgedOf<K>,
-): Promise<string> {
-  const plain = noSlipWords(problem, first);
-  if (problem.kind === 'spot') return (await import('../../words/exercises/spot-picks.ts')).picksWords(problem, fields);
-  if (problem.kind !== 'row') return plain;
-  const { rowFaultWords } = await import('../../words/exercises/row-faults.ts');
-  const [amiss] = (Object.values(fields) as RowResult[]).filter(({ fault }) => fault !== undefined);
-  return amiss ? `${rowFaultWords(problem, amiss)} ${plain}` : plain;
-}
 
 export interface Explaining<K extends KindName> {
   explain(
@@ -111,7 +96,14 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
         return {
-          slips: { say: await plainWords<K>(problem, first, judge(problem, answer, options)), slips: [] },
+          slips: {
+            say: await (await import('./plain-words.ts')).plainWords<K>(
+              problem,
+              first,
+              judge(problem, answer, options),
+            ),
+            slips: [],
+          },
           followUp: undefined,
         };
       return explanations.length === 1 && !needsFollowUp

@@ -4,7 +4,7 @@ import { capital, count, figure } from '../numbers.ts';
 import { ACT_NAMES } from './act-names.ts';
 
 /** 'string 4', 'strings 1 to 3'. */
-export const stringsWords = ([from, to]: readonly [number, number]): string =>
+const stringsWords = ([from, to]: readonly [number, number]): string =>
   from === to ? `string ${figure(from)}` : `strings ${figure(from)} to ${figure(to)}`;
 
 /** Where the leading string is, by the base strings to its left. */
