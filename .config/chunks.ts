@@ -10,6 +10,10 @@ const EXERCISES =
 const JUDGING =
   /src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
+/** What finds the help that is asked for; one file of it is smaller than five. */
+const HELP =
+  /src\/widgets\/exercise\/(slips|hints|working)\.|src\/solver\/missteps\/(parting|explain)\.|src\/solver\/exercises\/pointing\.|src\/words\/(slips\/telling|exercises\/(steps\/saying|hints\/hint))\./;
+
 /** How a row is tied, and what can be amiss on a sheet. */
 const TYING = /src\/solver\/exercises\/(row\/(tie|habits|solve)|spot\/(in-\w+|solve|places|problem))\./;
 
@@ -21,6 +25,7 @@ export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
   { name: 'judging', test: JUDGING, priority: 2 },
+  { name: 'help', test: HELP, priority: 1.8 },
   { name: 'tying', test: TYING, priority: 1.5 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

@@ -1,12 +1,4 @@
-import type {
-  AnswerOf,
-  Asking,
-  FieldOf,
-  JudgedOf,
-  JudgeOptions,
-  KindName,
-  ProblemOf,
-} from '../../solver/exercises/contract.ts';
+import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';

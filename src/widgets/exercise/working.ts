@@ -5,11 +5,14 @@ import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
 import type { WorkingLine } from '../working-list.tsx';
 
-const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
+const SAYINGS: { readonly [F in Family]: (problem: ExerciseProblem) => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
-  knots: async () => (await import('../../words/exercises/steps/knots.ts')).KNOT_STEPS,
+  knots: async (problem) =>
+    problem.kind === 'row'
+      ? (await import('../../words/exercises/steps/row.ts')).TYING_STEPS
+      : (await import('../../words/exercises/steps/spot.ts')).SPOT_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -31,13 +34,13 @@ export async function linesOf<K extends KindName>(
   problem: ExerciseProblem,
   steps: readonly WorkedStepOf<K>[],
 ): Promise<WorkingLine[]> {
-  const sayings = await SAYINGS[familyOf(problem)]();
+  const sayings = await SAYINGS[familyOf(problem)](problem);
   return steps.map((step) => lineOf(sayings, step));
 }
 
 /** The whole working of a problem. A page fetches this when it is asked for. */
 export async function workingOf<K extends KindName>(kind: K, problem: ProblemOf<K>): Promise<WorkingLine[]> {
-  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)]()]);
+  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)](problem)]);
   return linesOf(problem, steps);
 }
 
