@@ -60,6 +60,7 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
             </label>
           )}
         </For>
+        <span class="write-here" aria-hidden="true" />
         <p class="entry-say" id={`${props.id}-${own.field}-say`} aria-live="polite">
           {say()}
         </p>
