@@ -79,7 +79,7 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
   );
 }
 
-const view: KindView<'row'> = {
+export const view: KindView<'row'> = {
   kind: 'row',
   ...lateJudge<'row'>(() => import('../../solver/exercises/row/judge.ts')),
   judgedWhole: true,

@@ -90,7 +90,7 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
   );
 }
 
-const view: KindView<'spot'> = {
+export const view: KindView<'spot'> = {
   kind: 'spot',
   ...lateJudge<'spot'>(() => import('../../solver/exercises/spot/judge.ts')),
   answer: ({ place, fault }) => ({ place, fault }),
