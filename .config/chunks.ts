@@ -18,7 +18,10 @@ const HELP =
 const TYING = /src\/solver\/exercises\/(row\/(tie|habits|solve)|spot\/(in-\w+|solve|places|problem))\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS = /src\/solver\/exercises\/(level|seed|draw-\w+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
+const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
+
+/** What chance decides, for exercises and for the crossings of a knot: the one needs nothing of the other. */
+const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
@@ -27,5 +30,6 @@ export const chunkGroups = [
   { name: 'judging', test: JUDGING, priority: 2 },
   { name: 'help', test: HELP, priority: 1.8 },
   { name: 'tying', test: TYING, priority: 1.5 },
+  { name: 'chance', test: CHANCE, priority: 1 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];
