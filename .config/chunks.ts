@@ -2,9 +2,20 @@
 const SHARED =
   /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
-/** What a page with exercises loads to show and check them, whatever their kinds. */
+/** What a page with exercises loads to show them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words))\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/(row-bundles|thread\/row-floats)\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words|act-names))\.|src\/solver\/exercises\/row\/problem\./;
+
+/** What checks a figure, a sum or marked cells; it comes with the first check. */
+const JUDGING =
+  /src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut|measures))\.|src\/solver\/(row-bundles|thread\/row-floats)\./;
+
+/** What finds the help that is asked for; one file of it is smaller than five. */
+const HELP =
+  /src\/widgets\/exercise\/(slips|hints|working)\.|src\/solver\/missteps\/(parting|explain)\.|src\/solver\/exercises\/pointing\.|src\/words\/(slips\/telling|exercises\/(steps\/saying|hints\/hint))\./;
+
+/** How a row is tied, and what can be amiss on a sheet. */
+const TYING = /src\/solver\/exercises\/(row\/(tie|habits|solve)|spot\/(in-\w+|solve|places|problem))\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
@@ -16,6 +27,9 @@ const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
+  { name: 'judging', test: JUDGING, priority: 2 },
+  { name: 'help', test: HELP, priority: 1.8 },
+  { name: 'tying', test: TYING, priority: 1.5 },
   { name: 'chance', test: CHANCE, priority: 1 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

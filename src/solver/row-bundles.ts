@@ -1,3 +1,9 @@
+import type { Direction, SideName } from './piece.ts';
+
+/** The direction of a row: row 1 begins on the start side and every row turns. */
+export const directionOf = (row: number, startSide: SideName): Direction =>
+  (row % 2 === 1) === (startSide === 'left') ? 'rightward' : 'leftward';
+
 /** A side without a bundle has a single edge string. */
 export const mounted = (columns: number): number => Math.max(1, columns);
 

@@ -2,9 +2,10 @@ import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
-import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
+import type { Bundles, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
 import { choiceProblem, type Refusal, refuse } from './problem.ts';
 import { SIDES } from './ranges.ts';
+import { directionOf } from './row-bundles.ts';
 
 export interface RowsInput {
   readonly fit: Fit;
@@ -23,10 +24,6 @@ function moveAtStart(before: number, now: number): StartMove {
   // From a single edge string the leading string waits outside both strings; from a bundle it waits inside.
   return before === 1 ? 'carry-behind' : 'take-in';
 }
-
-/** The direction of a row: row 1 begins on the start side and every row turns. */
-export const directionOf = (row: number, startSide: SideName): Direction =>
-  (row % 2 === 1) === (startSide === 'left') ? 'rightward' : 'leftward';
 
 /**
  * One row, from its bundles (craft, section 5). The edges are tied by a turning knot while they are bundles;

@@ -1,7 +1,9 @@
 import { expect, type Page, test } from '@playwright/test';
+import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { type ExerciseProblem, exercises, type KindName } from '../../src/solver/index.ts';
 import { fieldLabel } from '../../src/words/exercises/labels.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
+import { placeWords } from '../../src/words/exercises/spot-sheet.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { LESSON_NAMES, LESSONS, openExercise, type PageData, pageData, press, problemFrom, said } from './learner.ts';
 
@@ -53,7 +55,8 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
       const parsed = new DOMParser().parseFromString(source, 'text/html');
       return [...parsed.querySelectorAll<HTMLElement>('section.exercise')].map((section) => {
         for (const worked of section.querySelectorAll(
-          'script, style, .worked-case, details:has(.working), [data-exercise-number]',
+          // A drawing’s figures are where its lines go; what it shows stands in words beside it.
+          'script, style, .worked-case, details:has(.working), [data-exercise-number], .tied-drawing',
         ))
           worked.remove();
         const island = section.querySelector('astro-island');
@@ -83,7 +86,7 @@ const figuresOf = (text: string): number[] => (text.match(/\d+(\.\d+)?/g) ?? [])
 /** What a half-worked form gives: figures of the sum, or the steps of the working before the one that answers. */
 function halfGiven(problem: ExerciseProblem): string[] {
   if (problem.kind === 'sum') return Object.values(exercises.sum.fade(problem).given).map(String);
-  if (problem.kind === 'mark') return [];
+  if (problem.kind !== 'number') return [];
   const before = exercises.number.solution(problem).filter(({ gives }) => gives === null);
   return before.map((step) => `${stepSum('number', step)} ${stepWords('number', step)}`);
 }
@@ -96,7 +99,11 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
       ? []
       : problem.kind === 'number'
         ? [fieldLabel(problem, 'figure')]
-        : problem.fields.map((field) => fieldLabel(problem, field));
+        : problem.kind === 'row'
+          ? ['How many things hands do: 7', ...Array.from({ length: problem.width }, (_, n) => `string ${n + 1}`)]
+          : problem.kind === 'spot'
+            ? placesOf(problem).map((place) => `${place} ${placeWords(problem, place)}`)
+            : problem.fields.map((field) => fieldLabel(problem, field));
   const half = level === 'half-worked' ? halfGiven(problem) : [];
   const chart =
     problem.kind === 'mark'
@@ -108,8 +115,12 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
 /** The figures of an exercise, on the sheet and in its data, that neither its question nor what is given holds. */
 function beyond({ figures }: Standing, problem: ExerciseProblem, data: PageData): number[] {
   const known = shown(problem, data);
-  const { id: _, seed: __, ...handed } = data;
-  const stated = new Set([...known, ...figuresOf(JSON.stringify(problem))]);
+  const { id: _, seed: __, question: ___, ...handed } = data as PageData & { question: unknown };
+  const stated = new Set([
+    ...known,
+    ...figuresOf(JSON.stringify(problem)),
+    ...figuresOf(JSON.stringify(questionWords(problem))),
+  ]);
   return [
     ...new Set([
       ...figures.filter((figure) => !known.has(figure)),
@@ -117,6 +128,14 @@ function beyond({ figures }: Standing, problem: ExerciseProblem, data: PageData)
     ]),
   ];
 }
+
+/** The answer to a question that is no figure, as data would name it. */
+const namesOf = (problem: ExerciseProblem): string[] =>
+  problem.kind === 'row'
+    ? ['acts', 'backward-forward', 'forward-backward']
+    : problem.kind === 'spot'
+      ? [`"place":[0,"${exercises.spot.solve(problem).place}"`, `"fault":[0,"${exercises.spot.solve(problem).fault}"`]
+      : [];
 
 const dataOf = ({ kind, packed }: Standing): PageData => ({ ...(pageData(packed) as unknown as PageData), kind });
 
@@ -131,6 +150,10 @@ test('every lesson’s page knows its questions and none of the answers', async 
       expect.soft(exercise.filled, `${where} has something filled in`).toBe(false);
       const strange = beyond(exercise, problemFrom(data), data);
       expect.soft(strange, `${where}: figures that its question does not hold`).toEqual([]);
+      const problem = problemFrom(data) as ExerciseProblem;
+      // Neither what is tied nor what is to be found is a figure: nothing that is handed over may name it.
+      const open = data.level === 'half-worked' ? [] : namesOf(problem);
+      for (const name of open) expect.soft(exercise.packed, where).not.toContain(name);
     }
   }
 });

@@ -1,5 +1,7 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { exercises, type KindName } from '../../src/solver/index.ts';
+import { ROW_ACTS } from '../../src/solver/exercises/row/problem.ts';
+import { placesOf } from '../../src/solver/exercises/spot/places.ts';
+import { exercises, type KindName, SPOT_FAULTS } from '../../src/solver/index.ts';
 import { awake, figureField, openLesson, press, problemOn, said } from './learner.ts';
 
 /** Where the focus is, and what is wrong with how it shows; empty where a person can see it. */
@@ -100,7 +102,39 @@ async function sumByKeys(page: Page, sheet: Locator): Promise<void> {
   await page.keyboard.press('Enter');
 }
 
-const byKeys = { mark: markByKeys, number: figureByKeys, sum: sumByKeys };
+/** Tabs on within the sheet until its check has the focus, and presses it. */
+async function checkByKeys(page: Page, sheet: Locator): Promise<void> {
+  const check = sheet.getByRole('button', { name: 'Check', exact: true });
+  for (let stops = 0; stops < 12; stops += 1) {
+    if (await check.evaluate((element) => element === document.activeElement)) break;
+    await page.keyboard.press('Tab');
+    expect(await focusFaults(page)).toEqual([]);
+  }
+  await expect(check).toBeFocused();
+  await page.keyboard.press('Enter');
+}
+
+/** Ties a row with the figures that stand on its buttons. */
+async function rowByKeys(page: Page, sheet: Locator): Promise<void> {
+  for (const act of exercises.row.solve(await problemOn(sheet, 'row')).acts)
+    await page.keyboard.press(String(ROW_ACTS.indexOf(act) + 1));
+  await checkByKeys(page, sheet);
+}
+
+/** Picks a place and a name with the space bar and arrows. */
+async function spotByKeys(page: Page, sheet: Locator): Promise<void> {
+  const problem = await problemOn(sheet, 'spot');
+  const { place, fault } = exercises.spot.solve(problem);
+  await page.keyboard.press('Space');
+  for (let down = placesOf(problem).indexOf(place); down > 0; down -= 1) await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Space');
+  for (let down = SPOT_FAULTS[problem.in].indexOf(fault); down > 0; down -= 1) await page.keyboard.press('ArrowDown');
+  await checkByKeys(page, sheet);
+}
+
+const byKeys = { mark: markByKeys, number: figureByKeys, sum: sumByKeys, row: rowByKeys, spot: spotByKeys };
 
 test('a lesson is worked from its first link to the next lesson with the keyboard alone', async ({ page }) => {
   test.setTimeout(60_000);

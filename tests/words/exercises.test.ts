@@ -1,6 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS, SUM_FIELDS } from '../../src/solver/exercises/index.ts';
+import {
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  ROW_FIELDS,
+  ROW_PHASES,
+  SPOT_FAULTS,
+  SPOT_SHEETS,
+  SUM_FIELDS,
+} from '../../src/solver/exercises/index.ts';
 import type { HintKeyOf, StepKeyOf } from '../../src/solver/exercises/steps.ts';
 import { hintWords, WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
 import { fieldLabel, fieldUnit } from '../../src/words/exercises/labels.ts';
@@ -18,6 +28,12 @@ const PROBLEMS: readonly ExerciseProblem[] = [
   ...LEVELS.flatMap((level) => [
     ...seeds(6).map((seed) => exercises.sum.make(seed, level)),
     ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
+    ...ROW_PHASES.flatMap((phase) => seeds(4).map((seed) => exercises.row.make(seed, level, { phase }))),
+    ...SPOT_SHEETS.flatMap((sheet) =>
+      SPOT_FAULTS[sheet].flatMap((fault) =>
+        seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet, fault })),
+      ),
+    ),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
   ]),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
@@ -59,7 +75,9 @@ const each = (says: <K extends KindName>(kind: K, problem: ProblemOf<K>) => void
   for (const problem of PROBLEMS) {
     if (problem.kind === 'sum') says('sum', problem);
     else if (problem.kind === 'number') says('number', problem);
-    else says('mark', problem);
+    else if (problem.kind === 'mark') says('mark', problem);
+    else if (problem.kind === 'row') says('row', problem);
+    else says('spot', problem);
   }
 };
 const strictly = <Key extends string>({
@@ -109,7 +127,11 @@ describe('questions', () => {
         ? problem.fields
         : problem.kind === 'number'
           ? (['figure'] as const)
-          : (['row-3'] as const)
+          : problem.kind === 'row'
+            ? ROW_FIELDS
+            : problem.kind === 'spot'
+              ? (['place', 'fault'] as const)
+              : (['row-3'] as const)
       ).map((field) => fieldLabel(problem, field));
     for (const problem of PROBLEMS) {
       for (const label of labels(problem)) expectSayable(label.replace('?', ''));
@@ -202,6 +224,30 @@ describe('worked steps', () => {
       'widest-column': true,
       'swatch-column': true,
       'columns-on-bar': true,
+      'tie-start-move': true,
+      'tie-start-edge': true,
+      'tie-between': true,
+      'tie-end-move': true,
+      'tie-end-edge': true,
+      'right-row': true,
+      'right-plan': true,
+      'right-sum': true,
+      'wrong-leans-wrong': true,
+      'wrong-ordinary-on-bundle': true,
+      'wrong-turns-wrong': true,
+      'wrong-lead-wrong-side': true,
+      'wrong-out-on-wrong-side': true,
+      'wrong-two-let-out': true,
+      'wrong-strings-counted': true,
+      'wrong-bundles-left-out': true,
+      'wrong-row-after': true,
+      'wrong-row-before': true,
+      'wrong-one-side-only': true,
+      'wrong-not-halved': true,
+      'wrong-none-borrowed': true,
+      'wrong-one-borrowed': true,
+      'wrong-borrowed-from-even': true,
+      'wrong-bar-kept': true,
     };
     expect([...met].sort(), replay).toEqual(Object.keys(keys).sort());
   });
@@ -220,7 +266,13 @@ describe('hints', () => {
     const met = new Set<HintKeyOf<KindName>>();
     each((kind, problem) => {
       const fields: readonly (FieldOf<KindName> | null)[] =
-        problem.kind === 'sum' ? [null, ...problem.fields.filter((field) => !met.has(`do-${field}`))] : [null];
+        problem.kind === 'sum'
+          ? [null, ...problem.fields.filter((field) => !met.has(`do-${field}`))]
+          : problem.kind === 'row'
+            ? [null, ...ROW_FIELDS]
+            : problem.kind === 'spot'
+              ? [null, 'fault']
+              : [null];
       for (const field of fields) {
         const { look, do: todo, worked } = exercises[kind].hints(problem, field as FieldOf<typeof kind> | null);
         const question = questionWords(problem);
@@ -240,7 +292,16 @@ describe('hints', () => {
     });
     expectSentences(WORKED_CASE);
     const wanted = new Set([
-      ...['sum', ...SUM_FIELDS, ...NUMBER_ASKS, ...MARK_TARGETS].flatMap((about) => [`look-${about}`, `do-${about}`]),
+      ...[
+        'sum',
+        ...SUM_FIELDS,
+        ...NUMBER_ASKS,
+        ...MARK_TARGETS,
+        'row',
+        ...ROW_FIELDS,
+        ...SPOT_SHEETS,
+        ...SPOT_SHEETS.map((sheet) => `fault-${sheet}`),
+      ].flatMap((about) => [`look-${about}`, `do-${about}`]),
     ]);
     expect([...met].sort(), replay).toEqual([...wanted].sort());
   });

@@ -1,7 +1,14 @@
 import { expect, test } from 'vitest';
 import type { ExerciseProblem, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
-import { type Family, familyOf } from '../../src/solver/exercises/family.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
+import { type Family, familyOf, numberFamilyOf } from '../../src/solver/exercises/family.ts';
+import {
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  ROW_PHASES,
+  SPOT_SHEETS,
+} from '../../src/solver/exercises/index.ts';
 import { slips as ofFits } from '../../src/solver/exercises/number/fit-missteps.ts';
 import { slips as ofMeasures } from '../../src/solver/exercises/number/measure-missteps.ts';
 import { slips as ofNumbers } from '../../src/solver/exercises/number/missteps.ts';
@@ -10,6 +17,7 @@ import { slips as ofThread } from '../../src/solver/exercises/number/thread-miss
 import { slipsOf } from '../../src/solver/missteps/slips.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
+import { KNOT_STEPS } from '../../src/words/exercises/steps/knots.ts';
 import { MEASURING_STEPS } from '../../src/words/exercises/steps/measuring.ts';
 import { READING_STEPS } from '../../src/words/exercises/steps/reading.ts';
 import { ROW_STEPS } from '../../src/words/exercises/steps/rows.ts';
@@ -17,6 +25,7 @@ import { lineOf, type Sayings } from '../../src/words/exercises/steps/saying.ts'
 import { THREAD_STEPS } from '../../src/words/exercises/steps/thread.ts';
 import { slipWords } from '../../src/words/slips/index.ts';
 import { tellFitting } from '../../src/words/slips/tell-fitting.ts';
+import { tellKnots } from '../../src/words/slips/tell-knots.ts';
 import { tellMeasuring } from '../../src/words/slips/tell-measuring.ts';
 import { tellReading } from '../../src/words/slips/tell-reading.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
@@ -31,12 +40,15 @@ const PROBLEMS: readonly ExerciseProblem[] = LEVELS.flatMap((level) => [
   ...seeds(3).map((seed) => exercises.sum.make(seed, level)),
   ...NUMBER_ASKS.flatMap((ask) => seeds(2).map((seed) => exercises.number.make(seed, level, { ask }))),
   ...MARK_TARGETS.flatMap((target) => seeds(1).map((seed) => exercises.mark.make(seed, level, { target }))),
+  ...ROW_PHASES.flatMap((phase) => seeds(2).map((seed) => exercises.row.make(seed, level, { phase }))),
+  ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
 ]).filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** What a page fetches for each family. */
 const TELLS: Readonly<Record<Family, Tell>> = {
   fitting: tellFitting,
   rows: tellRows,
+  knots: tellKnots,
   thread: tellThread,
   measuring: tellMeasuring,
   reading: tellReading,
@@ -44,6 +56,7 @@ const TELLS: Readonly<Record<Family, Tell>> = {
 const STEPS: Readonly<Record<Family, Sayings>> = {
   fitting: FITTING_STEPS,
   rows: ROW_STEPS,
+  knots: KNOT_STEPS,
   thread: THREAD_STEPS,
   measuring: MEASURING_STEPS,
   reading: READING_STEPS,
@@ -60,7 +73,9 @@ const workOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => exercises
 const singlesOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => slipsOf[kind].singles(problem);
 
 test('problems of all families are looked at', () =>
-  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread', 'measuring', 'reading'])));
+  expect(new Set(PROBLEMS.map(familyOf))).toEqual(
+    new Set(['fitting', 'rows', 'knots', 'thread', 'measuring', 'reading']),
+  ));
 
 test('the family of a problem has words for every slip that explains an answer to it', () => {
   for (const problem of PROBLEMS)
@@ -86,7 +101,7 @@ test('a step without words in its family is never shown as a gap', () =>
 test('a single figure is explained by the slips of its family as by all slips together', () => {
   for (const problem of PROBLEMS) {
     if (problem.kind !== 'number') continue;
-    const own = NUMBER_SLIPS[familyOf(problem)];
+    const own = NUMBER_SLIPS[numberFamilyOf(problem)];
     expect(own.singles(problem), JSON.stringify(problem)).toEqual(ofNumbers.singles(problem));
     const cases = (of: typeof own) => [...of.followUps(problem)].slice(0, 40);
     expect(cases(own)).toEqual(cases(ofNumbers));

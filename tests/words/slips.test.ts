@@ -1,6 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem } from '../../src/solver/exercises/contract.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
+import {
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  ROW_PHASES,
+  SPOT_SHEETS,
+} from '../../src/solver/exercises/index.ts';
 import { slips } from '../../src/solver/exercises/sum/missteps.ts';
 import type { SlipId } from '../../src/solver/missteps/ids.ts';
 import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
@@ -17,6 +24,8 @@ const PROBLEMS: readonly ExerciseProblem[] = [
   ...LEVELS.flatMap((level) => [
     ...seeds(5).map((seed) => exercises.sum.make(seed, level)),
     ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
+    ...ROW_PHASES.flatMap((phase) => seeds(3).map((seed) => exercises.row.make(seed, level, { phase }))),
+    ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
   ]),
 ].filter((made): made is ExerciseProblem => !('ok' in made));

@@ -4,6 +4,10 @@ import { judge as judgeMark } from './mark/judge.ts';
 import { solve as solveMark } from './mark/solve.ts';
 import { judge as judgeNumber } from './number/judge.ts';
 import { solve as solveNumber } from './number/solve.ts';
+import { judge as judgeRow } from './row/judge.ts';
+import { solve as solveRow } from './row/solve.ts';
+import { judge as judgeSpot } from './spot/judge.ts';
+import { solve as solveSpot } from './spot/solve.ts';
 import { judge as judgeSum } from './sum/judge.ts';
 import { solve as solveSum } from './sum/solve.ts';
 
@@ -15,4 +19,6 @@ export const asking: { readonly [K in KindName]: Asking<K> } = {
   sum: { ...making.sum, solve: solveSum, judge: judgeSum },
   number: { ...making.number, solve: solveNumber, judge: judgeNumber },
   mark: { ...making.mark, solve: solveMark, judge: judgeMark },
+  row: { ...making.row, solve: solveRow, judge: judgeRow },
+  spot: { ...making.spot, solve: solveSpot, judge: judgeSpot },
 };

@@ -3,7 +3,9 @@ import type { Level } from './level.ts';
 import type { MarkAnswer, MarkField, MarkOptions, MarkProblem, MarkResult, MarkSolution } from './mark/problem.ts';
 import type { NumberAnswer, NumberField, NumberOptions, NumberProblem, NumberSolution } from './number/problem.ts';
 import type { Reason } from './read.ts';
+import type { RowAnswer, RowField, RowOptions, RowProblem, RowResult, RowSolution } from './row/problem.ts';
 import type { Seed } from './seed.ts';
+import type { SpotAnswer, SpotField, SpotOptions, SpotProblem, SpotResult, SpotSolution } from './spot/problem.ts';
 import type { SumAnswer, SumField, SumOptions, SumProblem, SumSolution } from './sum/problem.ts';
 
 export type { Level } from './level.ts';
@@ -58,6 +60,22 @@ export interface Kinds {
     field: MarkField;
     result: MarkResult;
     options: MarkOptions;
+  };
+  readonly row: {
+    problem: RowProblem;
+    answer: RowAnswer;
+    solution: RowSolution;
+    field: RowField;
+    result: RowResult;
+    options: RowOptions;
+  };
+  readonly spot: {
+    problem: SpotProblem;
+    answer: SpotAnswer;
+    solution: SpotSolution;
+    field: SpotField;
+    result: SpotResult;
+    options: SpotOptions;
   };
 }
 export type KindName = keyof Kinds;

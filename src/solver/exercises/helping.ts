@@ -1,7 +1,9 @@
 import type { KindName } from './contract.ts';
 import { hints as markHints } from './mark/hints.ts';
 import { hints as numberHints } from './number/hints.ts';
+import { hints as rowHints } from './row/hints.ts';
 import { solving } from './solving.ts';
+import { hints as spotHints } from './spot/hints.ts';
 import type { Helping } from './steps.ts';
 import { hints as sumHints } from './sum/hints.ts';
 
@@ -13,4 +15,6 @@ export const helping: { readonly [K in KindName]: Helping<K> } = {
   sum: { solution: solving.sum, hints: sumHints },
   number: { solution: solving.number, hints: numberHints },
   mark: { solution: solving.mark, hints: markHints },
+  row: { solution: solving.row, hints: rowHints },
+  spot: { solution: solving.spot, hints: spotHints },
 };

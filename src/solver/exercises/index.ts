@@ -2,6 +2,8 @@ import type { KindName } from './contract.ts';
 import type { Exercise } from './exercise.ts';
 import { mark } from './mark/index.ts';
 import { number } from './number/index.ts';
+import { row } from './row/index.ts';
+import { spot } from './spot/index.ts';
 import { sum } from './sum/index.ts';
 
 export type { Checked } from './check.ts';
@@ -25,7 +27,11 @@ export {
 } from './number/problem.ts';
 export type { OutlineFigures, OutlineOptions } from './outline.ts';
 export type { Reason } from './read.ts';
+export type * from './row/problem.ts';
+export { ROW_FIELDS, ROW_PHASES } from './row/problem.ts';
 export { hashSeed } from './seed.ts';
+export type * from './spot/problem.ts';
+export { SPOT_FAULTS, SPOT_SHEETS } from './spot/problem.ts';
 export type * from './steps.ts';
 export type * from './sum/problem.ts';
 export { SUM_FIELDS } from './sum/problem.ts';
@@ -35,4 +41,4 @@ export { SUM_FIELDS } from './sum/problem.ts';
  *
  * @example exercises.sum.make(7, 'alone') // the same sum on every machine, for ever
  */
-export const exercises: { readonly [K in KindName]: Exercise<K> } = { sum, number, mark };
+export const exercises: { readonly [K in KindName]: Exercise<K> } = { sum, number, mark, row, spot };

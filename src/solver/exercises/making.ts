@@ -3,6 +3,10 @@ import { fade as fadeMark } from './mark/fade.ts';
 import { make as makeMark } from './mark/make.ts';
 import { fade as fadeNumber } from './number/fade.ts';
 import { make as makeNumber } from './number/make.ts';
+import { fade as fadeRow } from './row/fade.ts';
+import { make as makeRow } from './row/make.ts';
+import { fade as fadeSpot } from './spot/fade.ts';
+import { make as makeSpot } from './spot/make.ts';
 import { fade as fadeSum } from './sum/fade.ts';
 import { make as makeSum } from './sum/make.ts';
 
@@ -11,4 +15,6 @@ export const making: { readonly [K in KindName]: Pick<Asking<K>, 'make' | 'fade'
   sum: { make: makeSum, fade: fadeSum },
   number: { make: makeNumber, fade: fadeNumber },
   mark: { make: makeMark, fade: fadeMark },
+  row: { make: makeRow, fade: fadeRow },
+  spot: { make: makeSpot, fade: fadeSpot },
 };

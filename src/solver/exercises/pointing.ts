@@ -1,10 +1,13 @@
 import type { FieldOf, KindName, ProblemOf } from './contract.ts';
-import { clues as markClues } from './mark/clues.ts';
-import { clues as numberClues } from './number/clues.ts';
 import type { Clues, HintKeyOf } from './steps.ts';
-import { clues as sumClues } from './sum/clues.ts';
 
-/** The first two hints of each kind, without what makes and works the third. */
-export const pointing: {
-  readonly [K in KindName]: (problem: ProblemOf<K>, field?: FieldOf<K> | null) => Clues<HintKeyOf<K>>;
-} = { sum: sumClues, number: numberClues, mark: markClues };
+type Pointing<K extends KindName> = (problem: ProblemOf<K>, field?: FieldOf<K> | null) => Clues<HintKeyOf<K>>;
+
+/** The first two hints of each kind, without what makes and works the third; a page fetches those of its kind. */
+export const pointing: { readonly [K in KindName]: () => Promise<Pointing<K>> } = {
+  sum: async () => (await import('./sum/clues.ts')).clues,
+  number: async () => (await import('./number/clues.ts')).clues,
+  mark: async () => (await import('./mark/clues.ts')).clues,
+  row: async () => (await import('./row/clues.ts')).clues,
+  spot: async () => (await import('./spot/clues.ts')).clues,
+};

@@ -1,6 +1,8 @@
 import type { KindName } from './contract.ts';
 import { solution as solveMark } from './mark/solution.ts';
 import { solution as solveNumber } from './number/solution.ts';
+import { solution as solveRow } from './row/solution.ts';
+import { solution as solveSpot } from './spot/solution.ts';
 import type { Helping } from './steps.ts';
 import { solution as solveSum } from './sum/solution.ts';
 
@@ -9,4 +11,6 @@ export const solving: { readonly [K in KindName]: Helping<K>['solution'] } = {
   sum: solveSum,
   number: solveNumber,
   mark: solveMark,
+  row: solveRow,
+  spot: solveSpot,
 };

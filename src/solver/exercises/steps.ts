@@ -2,6 +2,8 @@ import type { Step } from '../problem.ts';
 import type { FieldOf, KindName, ProblemOf } from './contract.ts';
 import type { MarkHintKey, MarkStepKey } from './mark/solution.ts';
 import type { NumberHintKey, NumberStepKey } from './number/solution.ts';
+import type { RowHintKey, RowStepKey } from './row/solution.ts';
+import type { SpotHintKey, SpotStepKey } from './spot/solution.ts';
 import type { SumHintKey, SumStepKey } from './sum/solution.ts';
 
 /** One step of a worked solution, and the field it gives; null for a step on the way. */
@@ -31,6 +33,8 @@ interface Keys {
   readonly sum: { step: SumStepKey; hint: SumHintKey };
   readonly number: { step: NumberStepKey; hint: NumberHintKey };
   readonly mark: { step: MarkStepKey; hint: MarkHintKey };
+  readonly row: { step: RowStepKey; hint: RowHintKey };
+  readonly spot: { step: SpotStepKey; hint: SpotHintKey };
 }
 export type StepKeyOf<K extends KindName> = Keys[K]['step'];
 export type HintKeyOf<K extends KindName> = Keys[K]['hint'];

@@ -1,6 +1,7 @@
 import type { ExerciseProblem, KindName, ProblemOf, SolutionOf } from '../exercises/contract.ts';
 import { FITTING_SLIPS } from './fitting.ts';
 import type { SlipId } from './ids.ts';
+import { KNOT_SLIPS } from './knots.ts';
 import { MEASURING_SLIPS } from './measuring.ts';
 import { ROW_SLIPS } from './rows.ts';
 import { slipsOf } from './slips.ts';
@@ -11,6 +12,7 @@ export { type Diagnosis, diagnose } from './diagnose.ts';
 export { FITTING_SLIPS, type FittingSlip } from './fitting.ts';
 export { followUp, MOST_FOLLOW_UPS, settle } from './follow-up.ts';
 export type { SlipId, SlipSet } from './ids.ts';
+export { KNOT_SLIPS, type KnotSlip } from './knots.ts';
 export { MEASURING_SLIPS, type MeasuringSlip } from './measuring.ts';
 export { ROW_SLIPS, type RowSlip } from './rows.ts';
 export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
@@ -19,6 +21,7 @@ export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
 export const SLIP_FAMILIES = {
   fitting: FITTING_SLIPS,
   rows: ROW_SLIPS,
+  knots: KNOT_SLIPS,
   thread: THREAD_SLIPS,
   measuring: MEASURING_SLIPS,
 } as const;
@@ -35,6 +38,10 @@ function slipped(slip: SlipId, problem: ExerciseProblem): SolutionOf<KindName> |
       return slippedIn('number', slip, problem);
     case 'mark':
       return slippedIn('mark', slip, problem);
+    case 'row':
+      return slippedIn('row', slip, problem);
+    case 'spot':
+      return slippedIn('spot', slip, problem);
   }
 }
 

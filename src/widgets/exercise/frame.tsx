@@ -81,6 +81,8 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const [help, setHelp] = createSignal<HelpBoard | null>(null);
   /** The working up to the figure asked for, where nothing of the answer itself can be given. */
   const [lines, setLines] = createSignal<readonly WorkingLine[]>(props.lines);
+  /** The learner reads with own figures that make no problem here. */
+  const [unsuited, setUnsuited] = createSignal(false);
   const sayNotKept = createStorageWords(keeping);
 
   const problem = () => asked().problem;
@@ -92,6 +94,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   /** Asks with these figures. Those the page was built with are there; for others the maker is fetched. */
   async function ask(seed: string, reading: PlanInput | null): Promise<void> {
     const own = reading && ownOptions(reading);
+    setUnsuited(false);
     const missed = props.level === 'half-worked' ? loadAnswer('missed', view.kind).value.entered['field'] : undefined;
     if (!own && seed === built.seed && typeof missed !== 'string') {
       setAsked(built);
@@ -100,6 +103,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     const { sheetFor } = await import('./sheets.ts');
     const sheet = sheetFor(view.kind, props.level, props.options);
     const made = (own && sheet.make(seed, own)) ?? null;
+    setUnsuited(own !== null && made === null);
     const next = made ?? (seed === built.seed ? built.problem : sheet.make(seed));
     if (next === null) throw new Error(`Exercise ${id}: its options can't be made into a problem.`);
     setAsked({
@@ -112,8 +116,11 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   }
 
   /** Brings back what was entered and shown for these figures, and judges it again if it had been checked. */
-  const bringBack = () => {
+  const bringBack = async () => {
     const { value, keeping: kept } = loadAnswer(id, keptAs());
+    const before = problem();
+    if (value.checked) await view.ready();
+    if (before !== problem()) return;
     setEntered(value.entered);
     setSolved(value.solved);
     setKeeping(kept);
@@ -146,10 +153,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     const follow = async () => {
       const before = keptAs();
       await ask(wanted ?? built.seed, wanted ? null : ownReading());
-      if (keptAs() !== before) bringBack();
+      if (keptAs() !== before) await bringBack();
     };
-    void follow().then(() => {
-      bringBack();
+    void follow().then(async () => {
+      await bringBack();
       setReady(true);
       for (const [field, entry] of typed) enter(field, entry);
     });
@@ -205,7 +212,8 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     keep({ entered: { [field]: entry }, checked: false });
     // A verdict on what no longer stands there would mislead.
     const before = judged();
-    if (before && field in before.fields) {
+    if (view.judgedWhole) setJudged(null);
+    else if (before && field in before.fields) {
       const { [field as keyof typeof before.fields]: _, ...others } = before.fields;
       setJudged(() => ({ ...before, fields: others }) as JudgedOf<K>);
     }
@@ -213,6 +221,9 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   };
 
   const check = (options?: JudgeOptions<FieldOf<K>>) => {
+    void view.ready().then(() => judgeNow(options));
+  };
+  const judgeNow = (options?: JudgeOptions<FieldOf<K>>) => {
     const verdict = view.judge(problem(), view.answer(whole()), options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
@@ -245,12 +256,16 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       }}
     >
       <Question words={asked().question} />
+      <Show when={unsuited()}>
+        <p class="note">Your own piece does not suit this exercise. It keeps the workbook’s figures.</p>
+      </Show>
       <Show when={lines().length > 0}>
         <Working steps={lines()} />
       </Show>
       <Entry
         id={id}
         problem={problem()}
+        question={asked().question}
         entered={entered()}
         given={given()}
         judged={judged()}

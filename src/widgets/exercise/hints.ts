@@ -9,9 +9,11 @@ const HINTS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Part
   sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
   number: async (problem) =>
     isRowsQuestion(problem)
-      ? (await import('../../words/exercises/hints/rows.ts')).ROW_HINTS
+      ? (await import('../../words/exercises/hints/rows.ts')).ROWS_HINTS
       : (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
+  row: async () => (await import('../../words/exercises/hints/row.ts')).ROW_HINTS,
+  spot: async () => (await import('../../words/exercises/hints/spot.ts')).SPOT_HINTS,
 };
 
 /** A case like this one, worked with other figures; null where there is none. */
@@ -39,7 +41,8 @@ export async function nextHint<K extends KindName>(
   built: Element | null,
 ): Promise<HelpBoard> {
   const given = before?.hints ?? [];
-  const { look, do: act } = pointing[kind](problem, field);
+  const clues = await pointing[kind]();
+  const { look, do: act } = clues(problem, field);
   const next = [look, act][given.length];
   if (next) {
     const says: Partial<Hints<K>> = await HINTS[kind](problem);

@@ -1,9 +1,9 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { judge } from '../../solver/exercises/mark/judge.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { lateJudge } from './late-judge.ts';
 import type { EntryProps, KindView } from './view.ts';
 
 const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
@@ -139,7 +139,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 
 export const view: KindView<'mark'> = {
   kind: 'mark',
-  judge,
+  ...lateJudge<'mark'>(() => import('../../solver/exercises/mark/judge.ts')),
   answer: (entered) => ({ cells: cellsOf(entered) }),
   Entry: MarkEntry,
 };

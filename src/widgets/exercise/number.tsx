@@ -1,9 +1,9 @@
 import type { JSX } from 'solid-js';
-import { judge } from '../../solver/exercises/number/judge.ts';
 import { fieldLabel, fieldUnit } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { lateJudge } from './late-judge.ts';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -32,7 +32,7 @@ function FigureEntry(props: EntryProps<'number'>): JSX.Element {
 
 export const view: KindView<'number'> = {
   kind: 'number',
-  judge,
+  ...lateJudge<'number'>(() => import('../../solver/exercises/number/judge.ts')),
   answer: (entered) => entered as ReturnType<KindView<'number'>['answer']>,
   Entry: FigureEntry,
 };

@@ -1,5 +1,6 @@
 import type { FieldOf, KindName, Level, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
 import { making } from '../../solver/exercises/making.ts';
+import { choicesIn } from '../../words/exercises/choices.ts';
 import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
 import type { Entered } from './view.ts';
 
@@ -19,7 +20,7 @@ export function sheetFor<K extends KindName>(kind: K, level: Level, options: Opt
       const made = make(seed, level, { ...options, ...own });
       return 'ok' in made ? null : made;
     },
-    question: questionWords,
+    question: (problem) => ({ ...questionWords(problem), ...choicesIn(problem) }),
     given: (problem, missed) => (level === 'half-worked' ? ({ ...fade(problem, missed).given } as Entered) : {}),
   };
 }

@@ -1,20 +1,24 @@
 import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import { type Family, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
 import { isFitQuestion, isRowsQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
 import type { QuestionWords } from '../../words/exercises/question-words.ts';
-import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
+import { explanationsIn, FOLLOW_UP, type Tell } from '../../words/slips/telling.ts';
 import type { Explained } from './help.ts';
 
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
 const MISSTEPS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Slips<K>> } = {
   sum: async () => (await import('../../solver/exercises/sum/missteps.ts')).slips,
-  number: async (problem) => (await NUMBER_MISSTEPS[familyOf(problem)]()).slips,
+  number: async (problem) => (await NUMBER_MISSTEPS[numberFamilyOf(problem)]()).slips,
   mark: async () => (await import('../../solver/exercises/mark/missteps.ts')).slips,
+  row: async () => (await import('../../solver/exercises/row/missteps.ts')).slips,
+  spot: async () => (await import('../../solver/exercises/spot/missteps.ts')).slips,
 };
-const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
+const NUMBER_MISSTEPS: {
+  readonly [F in Exclude<Family, 'knots'>]: () => Promise<{ readonly slips: Slips<'number'> }>;
+} = {
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
@@ -32,6 +36,8 @@ const ASKING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Que
     return isThreadQuestion(problem) ? threadAsked(problem) : measureAsked(problem);
   },
   mark: async (problem) => (await import('../../words/exercises/mark-question.ts')).markAsked(problem),
+  row: async (problem) => (await import('../../words/exercises/tying-question.ts')).rowAsked(problem),
+  spot: async (problem) => (await import('../../words/exercises/tying-question.ts')).spotAsked(problem),
 };
 
 const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
@@ -40,6 +46,7 @@ const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
   reading: async () => (await import('../../words/slips/tell-reading.ts')).tellReading,
   measuring: async () => (await import('../../words/slips/tell-measuring.ts')).tellMeasuring,
+  knots: async () => (await import('../../words/slips/tell-knots.ts')).tellKnots,
 };
 
 export interface Explaining<K extends KindName> {
@@ -99,7 +106,17 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       const [slips] = await Promise.all([MISSTEPS[kind](problem), TELLING[familyOf(problem)]()]);
       const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
-        return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };
+        return {
+          slips: {
+            say: await (await import('./plain-words.ts')).plainWords<K>(
+              problem,
+              first,
+              judge(problem, answer, options),
+            ),
+            slips: [],
+          },
+          followUp: undefined,
+        };
       return explanations.length === 1 && !needsFollowUp
         ? told('', problem, answer, explanations, true)
         : decide(problem, answer, explanations, []);

@@ -1,9 +1,9 @@
 import { For, type JSX, Show } from 'solid-js';
-import { judge } from '../../solver/exercises/sum/judge.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { lateJudge } from './late-judge.ts';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -75,7 +75,7 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
 
 export const view: KindView<'sum'> = {
   kind: 'sum',
-  judge,
+  ...lateJudge<'sum'>(() => import('../../solver/exercises/sum/judge.ts')),
   answer: (entered) => entered as ReturnType<KindView<'sum'>['answer']>,
   Entry: SumEntry,
 };

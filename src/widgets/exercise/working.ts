@@ -10,12 +10,16 @@ import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
 import type { WorkingLine } from '../working-list.tsx';
 
-const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
+const SAYINGS: { readonly [F in Family]: (problem: ExerciseProblem) => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
   reading: async () => (await import('../../words/exercises/steps/reading.ts')).READING_STEPS,
   measuring: async () => (await import('../../words/exercises/steps/measuring.ts')).MEASURING_STEPS,
+  knots: async (problem) =>
+    problem.kind === 'row'
+      ? (await import('../../words/exercises/steps/row.ts')).TYING_STEPS
+      : (await import('../../words/exercises/steps/spot.ts')).SPOT_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -32,6 +36,8 @@ const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<re
             ? (await import('../../solver/exercises/number/reading-solution.ts')).workChart(problem)
             : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
   mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
+  row: async (problem) => (await import('../../solver/exercises/row/solution.ts')).solution(problem),
+  spot: async (problem) => (await import('../../solver/exercises/spot/solution.ts')).solution(problem),
 };
 
 /** Steps of a problem in words; those of its family are fetched with the first. */
@@ -39,13 +45,13 @@ export async function linesOf<K extends KindName>(
   problem: ExerciseProblem,
   steps: readonly WorkedStepOf<K>[],
 ): Promise<WorkingLine[]> {
-  const sayings = await SAYINGS[familyOf(problem)]();
+  const sayings = await SAYINGS[familyOf(problem)](problem);
   return steps.map((step) => lineOf(sayings, step));
 }
 
 /** The whole working of a problem. A page fetches this when it is asked for. */
 export async function workingOf<K extends KindName>(kind: K, problem: ProblemOf<K>): Promise<WorkingLine[]> {
-  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)]()]);
+  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)](problem)]);
   return linesOf(problem, steps);
 }
 

@@ -1,7 +1,9 @@
 import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/contract.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { count, figure, list } from '../numbers.ts';
+import { ACT_NAMES } from './act-names.ts';
 import { fieldLabel } from './labels.ts';
+import { FAULT_NAMES, placeWords } from './spot-sheet.ts';
 
 /** One line of a key: what was asked, and what is right. */
 export interface AnswerLine {
@@ -43,6 +45,11 @@ const TELL: Tell = {
     problem.target === 'first-closing-row'
       ? [{ label: 'Closing begins', value: `in row ${figure(cells[0]?.[0])}` }]
       : rows(cells),
+  row: (_, { acts }) => acts.map((act, index) => ({ label: figure(index + 1), value: ACT_NAMES[act] })),
+  spot: (problem, { place, fault }) => [
+    { label: fieldLabel(problem, 'place'), value: placeWords(problem, place) },
+    { label: fieldLabel(problem, 'fault'), value: FAULT_NAMES[fault] },
+  ],
 };
 
 /** What is right, as it stands on a teacher's key; a line for each figure that was asked. */

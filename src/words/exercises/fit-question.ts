@@ -13,7 +13,7 @@ interface ChartOnBar {
 }
 
 /** A chart no wider than the bar has no bundle, so nothing is said of where row 1 begins. */
-function chartOnBar({ width, capacity, oddMethod, startSide }: ChartOnBar): string {
+export function chartOnBar({ width, capacity, oddMethod, startSide }: ChartOnBar): string {
   const odd = {
     'lone-string': ' The odd string is a lone string.',
     'carried-end': ` The odd string is a carried end. Row 1 begins on the ${startSide}.`,

@@ -4,7 +4,9 @@ import type { Step } from '../../solver/problem.ts';
 import type { Hints } from './hints/hint.ts';
 import { MARK_HINTS } from './hints/mark.ts';
 import { NUMBER_HINTS } from './hints/number.ts';
-import { ROW_HINTS } from './hints/rows.ts';
+import { ROW_HINTS } from './hints/row.ts';
+import { ROWS_HINTS } from './hints/rows.ts';
+import { SPOT_HINTS } from './hints/spot.ts';
 import { SUM_HINTS } from './hints/sum.ts';
 
 export { WORKED_CASE } from './hints/hint.ts';
@@ -12,8 +14,10 @@ export { WORKED_CASE } from './hints/hint.ts';
 /** All kinds together, for Node; a page fetches the one it needs. */
 const HINTS: { readonly [K in KindName]: Hints<K> } = {
   sum: SUM_HINTS,
-  number: { ...NUMBER_HINTS, ...ROW_HINTS },
+  number: { ...NUMBER_HINTS, ...ROWS_HINTS },
   mark: MARK_HINTS,
+  row: ROW_HINTS,
+  spot: SPOT_HINTS,
 };
 
 /** A hint in words: where to look (`look`) or what to do (`do`). */

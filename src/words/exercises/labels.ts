@@ -1,5 +1,7 @@
 import type { ExerciseProblem, FieldOf, KindName } from '../../solver/exercises/contract.ts';
 import type { NumberAsk } from '../../solver/exercises/number/problem.ts';
+import type { RowField } from '../../solver/exercises/row/problem.ts';
+import type { SpotField } from '../../solver/exercises/spot/problem.ts';
 import type { SumField } from '../../solver/exercises/sum/problem.ts';
 
 const SUM_LABELS: Readonly<Record<SumField, string>> = {
@@ -15,6 +17,19 @@ const SUM_LABELS: Readonly<Record<SumField, string>> = {
   foldsEachSide: 'Folds on each side',
   firstRowKnots: 'Knots in row 1',
   fullWidthRow: 'First row of full width',
+};
+
+export const sumLabel = (field: SumField): string => SUM_LABELS[field];
+
+/** The parts of a row, and what is found on a sheet. */
+const KNOT_LABELS: Readonly<Record<RowField | SpotField, string>> = {
+  'start-move': 'What moves first',
+  'start-edge': 'The edge where the row begins',
+  between: 'The strings between',
+  'end-move': 'What moves at the end',
+  'end-edge': 'The edge where the row ends',
+  place: 'Where it is',
+  fault: 'What it is',
 };
 
 const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
@@ -43,6 +58,7 @@ const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
 /** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */
 export function fieldLabel(problem: ExerciseProblem, field: FieldOf<KindName>): string {
   if (problem.kind === 'sum') return SUM_LABELS[field as SumField];
+  if (problem.kind === 'row' || problem.kind === 'spot') return KNOT_LABELS[field as RowField | SpotField];
   return problem.kind === 'number' ? NUMBER_LABELS[problem.ask] : `Row ${field.slice('row-'.length)}`;
 }
 

@@ -2,4 +2,6 @@
 export interface QuestionWords {
   readonly given: string;
   readonly ask: string;
+  /** What there is to choose from, by field: what is kept of a choice, and how it reads. */
+  readonly choices?: Readonly<Record<string, readonly (readonly [id: string, says: string])[]>>;
 }

@@ -10,6 +10,7 @@ import { markAsked } from './mark-question.ts';
 import { measureAsked, threadAsked } from './measure-question.ts';
 import type { QuestionWords } from './question-words.ts';
 import { rowsAsked } from './rows-question.ts';
+import { rowAsked, spotAsked } from './tying-question.ts';
 
 export type { QuestionWords } from './question-words.ts';
 
@@ -28,5 +29,9 @@ export function questionWords(problem: ExerciseProblem): QuestionWords {
       return numberAsked(problem);
     case 'mark':
       return markAsked(problem);
+    case 'row':
+      return rowAsked(problem);
+    case 'spot':
+      return spotAsked(problem);
   }
 }

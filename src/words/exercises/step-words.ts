@@ -2,6 +2,7 @@ import type { KindName } from '../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../solver/exercises/steps.ts';
 import type { Step } from '../../solver/problem.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
+import { KNOT_STEPS } from './steps/knots.ts';
 import { MEASURING_STEPS } from './steps/measuring.ts';
 import { READING_STEPS } from './steps/reading.ts';
 import { ROW_STEPS } from './steps/rows.ts';
@@ -12,6 +13,7 @@ import { THREAD_STEPS } from './steps/thread.ts';
 const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
   ...FITTING_STEPS,
   ...ROW_STEPS,
+  ...KNOT_STEPS,
   ...THREAD_STEPS,
   ...MEASURING_STEPS,
   ...READING_STEPS,

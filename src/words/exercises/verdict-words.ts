@@ -67,6 +67,8 @@ export function outcomeWords(problem: ExerciseProblem, { outcome, first, fields 
   if (outcome === 'right') return 'That is right.';
   const at = first === null ? '' : `“${fieldLabel(problem, first)}”`;
   if (outcome === 'unreadable') {
+    if (problem.kind === 'row')
+      return 'The row is not tied to its end yet. Nothing in it is amiss so far. Carry on, then check again.';
     if (problem.kind === 'mark' || at === '') return 'This can’t be checked yet. Nothing is lost, and it is no try.';
     const verdict = first === null ? undefined : (fields as Readonly<Record<string, FieldResult>>)[first]?.verdict;
     return verdict === 'missing'

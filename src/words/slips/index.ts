@@ -1,6 +1,7 @@
 import type { ExerciseProblem } from '../../solver/exercises/contract.ts';
 import type { SlipId, SlipSet } from '../../solver/missteps/ids.ts';
 import { tellFitting } from './tell-fitting.ts';
+import { tellKnots } from './tell-knots.ts';
 import { tellMeasuring } from './tell-measuring.ts';
 import { tellReading } from './tell-reading.ts';
 import { tellThread } from './tell-thread.ts';
@@ -13,6 +14,7 @@ export { FOLLOW_UP, noSlipWords, type SlipWords } from './telling.ts';
 const tell: Tell = (slip, problem, answer) =>
   tellFitting(slip, problem, answer) ??
   tellReading(slip, problem, answer) ??
+  tellKnots(slip, problem, answer) ??
   tellThread(slip, problem, answer) ??
   tellMeasuring(slip, problem, answer);
 

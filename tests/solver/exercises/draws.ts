@@ -28,6 +28,8 @@ export const ASKED: { readonly [K in KindName]: readonly OptionsOf<K>[] } = {
   sum: [{}],
   number: NUMBER_ASKS.map((ask) => ({ ask })),
   mark: MARK_TARGETS.map((target) => ({ target })),
+  row: [{}],
+  spot: [{}],
 };
 
-export const KINDS: readonly KindName[] = ['sum', 'number', 'mark'];
+export const KINDS: readonly KindName[] = ['sum', 'number', 'mark', 'row', 'spot'];

@@ -59,7 +59,7 @@ test('the slips of one family of figures bring along none of another family', ()
 });
 
 test('the first two hints bring along no maker of other figures and no worked steps', () => {
-  const files = [...bringsAlong(join(ROOT, 'pointing.ts'))];
+  const files = folders.flatMap((folder) => [...bringsAlong(join(ROOT, folder, 'clues.ts'))]);
   expect(files).toContain(join(ROOT, 'sum/clues.ts'));
   expect(files.filter((file) => /\/(make|solution|like|hints)\.ts/.test(file))).toEqual([]);
 });

@@ -5,6 +5,7 @@ import {
   MARK_TARGETS,
   NUMBER_ASKS,
   type ProblemOf,
+  ROW_PHASES,
   type SumField,
 } from '../../../src/solver/exercises/index.ts';
 import { slipsOf } from '../../../src/solver/missteps/slips.ts';
@@ -46,6 +47,7 @@ const now: Record<string, string[]> = {
   'sum, folds': collisions('sum', problems('sum', { fields: FOLDS })),
 };
 for (const ask of NUMBER_ASKS) now[`number, ${ask}`] = collisions('number', problems('number', { ask }));
+for (const phase of ROW_PHASES) now[`row, ${phase}`] = collisions('row', problems('row', { phase }));
 for (const target of MARK_TARGETS) now[`mark, ${target}`] = collisions('mark', problems('mark', { target }));
 
 if (process.env['NEW_COLLISIONS'] === '1') {

@@ -142,6 +142,25 @@ describe('learners who make one slip are told it, or one that cannot be told fro
       'mark',
       Array.from({ length: 100 }, (_, n) => exercises.mark.make(`${seed} ${n}`, LEVELS[n % 4] ?? 'mixed')),
     ));
+  test('asked to tie a row', () => {
+    const rows = Array.from({ length: 1000 }, (_, n) => exercises.row.make(`${seed} ${n}`, LEVELS[n % 4] ?? 'mixed'));
+    learnersOf('row', 'row', rows);
+    let [wrong, named, alone] = [0, 0, 0];
+    for (const problem of rows) {
+      expect(exercises.row.check(problem, exercises.row.solve(problem)).outcome).toBe('right');
+      // Where a single slip gives what two gave together, nobody can tell, and the simpler is said.
+      const single = slipsOf.row.singles(problem).map(({ answer }) => answer.acts.join());
+      const learner = oneOf(slipsOf.row.pairs(problem).filter(({ answer }) => !single.includes(answer.acts.join())));
+      if (!learner) continue;
+      const { explanations } = exercises.row.check(problem, learner.answer);
+      wrong += 1;
+      const found = explanations.some((set) => set.join() === learner.slips.join());
+      if (found) named += 1;
+      if (found && explanations.length === 1) alone += 1;
+    }
+    say(`row, two slips: ${percent(named, wrong)} of ${wrong} named, ${percent(alone, wrong)} at once and alone`);
+    expect(named / wrong, replay).toBeGreaterThanOrEqual(0.99);
+  });
   test('asked for a sum of three figures', () =>
     learnersOf('sum', 'three figures', sums({ fields: ['spare', 'onBar', 'bundle'] }).slice(0, 100)));
 });

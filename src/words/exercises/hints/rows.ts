@@ -3,7 +3,7 @@ import { count, figure } from '../../numbers.ts';
 import { COUNT_BACK, type HintsOn } from './hint.ts';
 
 /** A single figure of the rows. */
-export const ROW_HINTS: HintsOn<InRowAsk | PieceAsk | ChartAsk> = {
+export const ROWS_HINTS: HintsOn<InRowAsk | PieceAsk | ChartAsk> = {
   'look-knots-in-row': ({ row }) =>
     `Look at the two edges of row ${figure(row)}. How many strings are tied as one there?`,
   'do-knots-in-row': ({ width }) =>

@@ -2,6 +2,7 @@ import type { KindName } from '../../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
 import { count, figure, noun, type Value } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
+import type { KnotStepKey } from './knots.ts';
 import type { MeasuringStepKey } from './measuring.ts';
 import type { ReadingStepKey } from './reading.ts';
 import { both, type Saying } from './saying.ts';
@@ -9,7 +10,7 @@ import type { ThreadStepKey } from './thread.ts';
 
 export type RowStepKey = Exclude<
   StepKeyOf<KindName>,
-  FittingStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
+  FittingStepKey | KnotStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
 >;
 
 const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × `);

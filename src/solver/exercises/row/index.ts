@@ -1,0 +1,3 @@
+import { exercise } from '../exercise.ts';
+
+export const row = exercise('row');
