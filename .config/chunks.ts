@@ -1,10 +1,10 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf|safe-storage|progress\/(notes|page-name|standing|told))\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show and check them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words))\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/(row-bundles|thread\/row-floats)\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words))\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/(row-bundles|thread\/row-floats)\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
