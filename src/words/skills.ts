@@ -15,6 +15,6 @@ export const SKILL_NAMES: Readonly<Record<Skill, string>> = {
   colours: 'changing colours',
   closing: 'closing in',
   finishing: 'gathering and finishing',
-  thread: 'thread for the whole piece',
+  thread: 'thread and time for a whole piece',
   faults: 'finding and mending faults',
 };

@@ -40,7 +40,16 @@ function ofNumber(problem: ProblemOf<'number'>): Skill {
       return ofRow(problem.row, problem.height);
     case 'corner-cells-in-row':
     case 'corner-cells':
+    case 'plain-rows-above':
       return 'outline';
+    case 'column-of-knot':
+    case 'knots-of-colour':
+      return 'reading-chart';
+    case 'capacity-low':
+    case 'capacity-by-swatch':
+      return 'measuring';
+    case 'longest-float':
+      return 'colours';
     case 'full-width-row':
       return 'widening';
     case 'first-closing-row':
@@ -49,6 +58,8 @@ function ofNumber(problem: ProblemOf<'number'>): Skill {
     case 'cut-length':
       return 'cutting';
     case 'base-string-in-all':
+    case 'folds-for-class':
+    case 'making-minutes':
       return 'thread';
   }
 }
@@ -56,7 +67,11 @@ function ofNumber(problem: ProblemOf<'number'>): Skill {
 function ofMark({ target, from, height }: ProblemOf<'mark'>): Skill {
   switch (target) {
     case 'corner-cells':
+    case 'picture-cut':
       return 'outline';
+    case 'first-knot':
+    case 'colour-in-row':
+      return 'reading-chart';
     case 'bundle-knot':
       return ofRow(from, height);
     case 'first-closing-row':

@@ -28,6 +28,9 @@ describe('which skill an exercise practises', () => {
     ['folds-to-cut', 'cutting'],
     ['cut-length', 'cutting'],
     ['base-string-in-all', 'thread'],
+    ['column-of-knot', 'reading-chart'],
+    ['capacity-low', 'measuring'],
+    ['longest-float', 'colours'],
   ] as const)('%s belongs to %s', (ask, skill) => {
     expect(number({ ask })).toEqual([skill]);
   });
