@@ -17,7 +17,8 @@ function overflows(frame: HTMLElement, steps: Steps): boolean {
   const body = bodyOf(frame);
   if (!body) return false;
   // Stages, and the parts of an exercise, take the place of one another; all else only comes to what stands there.
-  const stagesOrParts = frame.querySelector('.stages, .exercise:is([data-level="worked"], [data-kind="spot"])') !== null;
+  const stagesOrParts =
+    frame.querySelector('.stages, .exercise:is([data-level="worked"], [data-kind="spot"])') !== null;
   const moments = stagesOrParts ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
   return moments.some((step) => {
     steps.show(step);
