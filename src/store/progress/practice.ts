@@ -66,6 +66,21 @@ function pickOf<K extends KindName>(
 }
 
 /**
+ * Whether a kind leaves one step open in fields of its own. The marks on a chart are one field: half of them given, it
+ * would be the same field that is open, so a chart comes with a worked case once more.
+ */
+const LEAVES_A_STEP: { readonly [K in KindName]: boolean } = {
+  sum: true,
+  number: true,
+  mark: false,
+  row: true,
+  spot: true,
+};
+
+const formOf = (level: Level, { kind }: BankEntry): Level =>
+  level === 'half-worked' && !LEAVES_A_STEP[kind] ? 'worked' : level;
+
+/**
  * Something of one skill: the exercise with the fewest figures tried, then the one tried longest ago. Where no figures of
  * its level ask for the skill, as none of the first levels are odd, those of the next level do.
  */
@@ -82,7 +97,7 @@ function pickSkill({ events, bank, salt = '', without }: Asked, skill: Skill): P
     );
   for (const level of LEVELS.slice(LEVELS.indexOf(skillState(events, skill).level)))
     for (const { entry, state } of order) {
-      const picked = pickOf(entry, skill, level, seedFrom(salt, entry.id, state), state);
+      const picked = pickOf(entry, skill, formOf(level, entry), seedFrom(salt, entry.id, state), state);
       if (picked) return picked;
     }
   return null;

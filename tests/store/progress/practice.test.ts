@@ -261,6 +261,17 @@ describe('the next exercise', () => {
     );
   });
 
+  test('leaves a step open only where the step has a field of its own', () => {
+    const charts = bank.filter(({ kind }) => kind === 'mark');
+    for (const skill of charts.flatMap(({ skills }) => skills)) {
+      const events = [chosen(skill), tried(MONDAY, { skills: [skill], level: 'worked' })];
+      const picked = nextExercise(askedWith(events, { bank: charts, more: true }));
+      expect(picked?.entry.kind).toBe('mark');
+      expect(picked?.level).not.toBe('half-worked');
+    }
+    expect(charts.length).toBeGreaterThan(5);
+  });
+
   test('stays the same as long as nothing is tried: a page that is loaded again asks it again', () => {
     const events = [chosen('widening'), chosen('closing')];
     expect(nextExercise(askedWith(events))).toEqual(nextExercise(askedWith(events)));
