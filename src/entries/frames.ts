@@ -38,6 +38,8 @@ export interface Note {
 
 /** Lines of prose that stand on one frame, and the letters of a line, at the size that is read from eight metres. */
 export const FRAME_LINES = 9;
+/** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
+export const REST_LINES = 3;
 const LINE_LETTERS = 56;
 
 /** The longest note to the speaker, in letters: it has to stand under its frame on a sheet of six. */
@@ -57,8 +59,11 @@ const isElement = (node: Node): node is Element => node instanceof Element;
 /** An element’s name; the parser has capitals for what it knows. */
 const tagOf = (node: Element): string => node.rawTagName.toLowerCase();
 const attribute = (node: Element, name: string): string | undefined => node.getAttribute(name);
+/** Not seen as the page stands: a passage for other pieces, inches, the meaning of a word until it is opened. */
 const isHidden = (node: Element): boolean =>
-  attribute(node, 'hidden') !== undefined || attribute(node, 'data-units') === 'inches';
+  attribute(node, 'hidden') !== undefined ||
+  attribute(node, 'popover') !== undefined ||
+  attribute(node, 'data-units') === 'inches';
 
 /** The text that is seen in a node, in one line. */
 function textIn(node: Node): string {
@@ -114,6 +119,8 @@ interface Draft {
   leads: boolean;
   notes: Note[];
   minutes: number | null;
+  /** Goes on with the prose of the frame before it, only because that one was full. */
+  goesOn: boolean;
 }
 
 const draft = (head: string | null, name: string): Draft => ({
@@ -125,6 +132,7 @@ const draft = (head: string | null, name: string): Draft => ({
   leads: false,
   notes: [],
   minutes: null,
+  goesOn: false,
 });
 
 function kindOf(node: Element): FrameKind | undefined {
@@ -176,7 +184,10 @@ export function framesOf(html: string, title: string): { readonly frames: readon
   let loose = '';
 
   const close = () => {
-    if (open.blocks.length > 0) drafts.push(open);
+    const before = drafts.at(-1);
+    const rest = open.goesOn && open.lines <= REST_LINES && open.notes.length === 0;
+    if (rest && before && before.lines + open.lines <= FRAME_LINES + REST_LINES) before.blocks.push(...open.blocks);
+    else if (open.blocks.length > 0) drafts.push(open);
     const { head, name, notes, minutes, blocks } = open;
     open = draft(head, name);
     // What was said before the first block is said of the frame that comes next.
@@ -234,7 +245,11 @@ export function framesOf(html: string, title: string): { readonly frames: readon
       drafts.push({ ...alone, name: nameOf(node, kind, name), blocks: [{ html: body, seen }] });
     } else {
       const lines = seen ? linesIn(node) : 0;
-      if (open.blocks.length > 0 && !open.leads && open.lines + lines > FRAME_LINES) close();
+      const most = open.lines <= REST_LINES ? FRAME_LINES + REST_LINES : FRAME_LINES;
+      if (open.blocks.length > 0 && !open.leads && open.lines + lines > most) {
+        close();
+        open.goesOn = true;
+      }
       open.blocks.push({ html: body, seen });
       open.lines += lines;
       if (seen) open.leads = /:$/.test(oneLine(textIn(node)));

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { frameMinutes } from '../../src/entries/frame-minutes.ts';
-import { FRAME_LINES, type Frame, framesOf, NOTE_LETTERS } from '../../src/entries/frames.ts';
+import { FRAME_LINES, type Frame, framesOf, NOTE_LETTERS, REST_LINES } from '../../src/entries/frames.ts';
 
 const frames = (html: string): readonly Frame[] => framesOf(html, 'Widening').frames;
 const words = (count: number): string => Array.from({ length: count }, () => 'string').join(' ');
@@ -46,6 +46,19 @@ describe('a lesson in frames', () => {
     expect(frames(knot).map(({ kind }) => kind)).toEqual(['knot']);
   });
 
+  it('counts no lines for the meaning of a word, which stands there only when it is opened', () => {
+    const term = (meaning: number) =>
+      `<p>${words(20)} <button popovertarget="m">bar</button><span id="m" popover>${words(meaning)}</span></p>`;
+    expect(frames(term(60) + term(60))).toHaveLength(frames(term(0) + term(0)).length);
+  });
+
+  it('leaves no rest of a passage alone where the frame before it can take it', () => {
+    const [long, short] = [`<p>${words(60)}</p>`, `<p>${words(20)}</p>`];
+    expect(frames(`<h2>A</h2>${long}${short}${plate(1)}`).map(({ kind }) => kind)).toEqual(['prose', 'plate']);
+    expect(frames(`<h2>A</h2>${long}${long}`)).toHaveLength(2);
+    expect(frames(`<h2>A</h2>${long}${plate(1)}${short}`)).toHaveLength(3);
+  });
+
   it('puts short paragraphs together, parts long ones, and never cuts into one', () => {
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 1, max: 90 }), { minLength: 1, maxLength: 12 }), (lengths) => {
@@ -55,7 +68,7 @@ describe('a lesson in frames', () => {
         for (const { body } of found) {
           const own = body.split('\n');
           const lines = own.reduce((sum, each) => sum + Math.ceil(textOf(each).length / 56), 0);
-          expect(own.length === 1 || lines <= FRAME_LINES).toBe(true);
+          expect(own.length === 1 || lines <= FRAME_LINES + REST_LINES).toBe(true);
         }
       }),
     );

@@ -16,9 +16,10 @@ const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('
 function overflows(frame: HTMLElement, steps: Steps): boolean {
   const body = bodyOf(frame);
   if (!body) return false;
-  // Stages and worked cases take the place of one another; everything else only comes to what stands there.
-  const knotOrCase = frame.querySelector('.stages, .exercise[data-level="worked"]') !== null;
-  const moments = knotOrCase ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
+  // Stages, and the parts of an exercise, take the place of one another; all else only comes to what stands there.
+  const stagesOrParts =
+    frame.querySelector('.stages, .exercise:is([data-level="worked"], [data-kind="spot"])') !== null;
+  const moments = stagesOrParts ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
   return moments.some((step) => {
     steps.show(step);
     return body.scrollHeight > body.clientHeight + 1 || body.scrollWidth > body.clientWidth + 1;

@@ -31,13 +31,16 @@ function stages(row: HTMLElement): Steps {
   };
 }
 
-/** A case worked through, line by line; then the exercise takes its place. */
-function worked(exercise: HTMLElement, lines: readonly HTMLElement[]): Steps {
+/** A case worked through, line by line; then the exercise takes its place. A fault is first found, and then named. */
+function exerciseSteps(exercise: HTMLElement): Steps {
+  const lines = exercise.dataset['level'] === 'worked' ? all(exercise, '.worked-case .working > li') : [];
   const reveal = oneByOne(lines.map((line) => [line]));
+  const before = exercise.dataset['level'] === 'worked' ? reveal.count : 0;
+  const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : ['asked'];
   return {
-    count: reveal.count + 1,
+    count: before + phases.length,
     show: (step) => {
-      exercise.dataset['phase'] = step < reveal.count ? 'worked' : 'asked';
+      exercise.dataset['phase'] = step < before ? 'worked' : phases[step - before];
       reveal.show(step);
     },
   };
@@ -56,8 +59,8 @@ export function stepsOf(frame: HTMLElement): Steps {
   if (paged > 1) return pages(body, paged);
   const knot = body.querySelector<HTMLElement>('.stages');
   if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 2) return stages(knot);
-  const exercise = body.querySelector<HTMLElement>('.exercise[data-level="worked"]');
-  if (exercise) return worked(exercise, all(exercise, '.worked-case .working > li'));
+  const exercise = body.querySelector<HTMLElement>('.exercise:is([data-level="worked"], [data-kind="spot"])');
+  if (exercise) return exerciseSteps(exercise);
   const slip = body.querySelector('.slip dl');
   if (slip) {
     const said = all(slip, 'dt').map((word) => [
