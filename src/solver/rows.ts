@@ -2,9 +2,10 @@ import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
-import type { Bundles, Direction, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
+import type { Bundles, Fit, Knot, RowPlan, Run, SideName } from './piece.ts';
 import { choiceProblem, type Refusal, refuse } from './problem.ts';
 import { SIDES } from './ranges.ts';
+import { directionOf, moveAtStart } from './row-start.ts';
 
 export interface RowsInput {
   readonly fit: Fit;
@@ -15,18 +16,6 @@ export interface RowsInput {
   /** With a chart the runs carry colours; it must be as wide as the fit and as high as the outline. */
   readonly chart?: Chart | undefined;
 }
-
-/** What the leading string or a base string does before the first knot of a row, from the edge's two sizes. */
-function moveAtStart(before: number, now: number): StartMove {
-  if (now < before) return 'let-out';
-  if (now === before) return 'none';
-  // From a single edge string the leading string waits outside both strings; from a bundle it waits inside.
-  return before === 1 ? 'carry-behind' : 'take-in';
-}
-
-/** The direction of a row: row 1 begins on the start side and every row turns. */
-export const directionOf = (row: number, startSide: SideName): Direction =>
-  (row % 2 === 1) === (startSide === 'left') ? 'rightward' : 'leftward';
 
 /**
  * One row, from its bundles (craft, section 5). The edges are tied by a turning knot while they are bundles;

@@ -1,6 +1,9 @@
+import { hints as chooseHints } from './choose/hints.ts';
 import type { KindName } from './contract.ts';
 import { hints as markHints } from './mark/hints.ts';
 import { hints as numberHints } from './number/hints.ts';
+import { hints as orderHints } from './order/hints.ts';
+import { hints as sayHints } from './say/hints.ts';
 import { solving } from './solving.ts';
 import type { Helping } from './steps.ts';
 import { hints as sumHints } from './sum/hints.ts';
@@ -13,4 +16,7 @@ export const helping: { readonly [K in KindName]: Helping<K> } = {
   sum: { solution: solving.sum, hints: sumHints },
   number: { solution: solving.number, hints: numberHints },
   mark: { solution: solving.mark, hints: markHints },
+  order: { solution: solving.order, hints: orderHints },
+  choose: { solution: solving.choose, hints: chooseHints },
+  say: { solution: solving.say, hints: sayHints },
 };

@@ -1,7 +1,10 @@
 import type { Step } from '../problem.ts';
+import type { ChooseHintKey, ChooseStepKey } from './choose/solution.ts';
 import type { FieldOf, KindName, ProblemOf } from './contract.ts';
 import type { MarkHintKey, MarkStepKey } from './mark/solution.ts';
 import type { NumberHintKey, NumberStepKey } from './number/solution.ts';
+import type { OrderHintKey, OrderStepKey } from './order/solution.ts';
+import type { SayHintKey, SayStepKey } from './say/solution.ts';
 import type { SumHintKey, SumStepKey } from './sum/solution.ts';
 
 /** One step of a worked solution, and the field it gives; null for a step on the way. */
@@ -31,6 +34,9 @@ interface Keys {
   readonly sum: { step: SumStepKey; hint: SumHintKey };
   readonly number: { step: NumberStepKey; hint: NumberHintKey };
   readonly mark: { step: MarkStepKey; hint: MarkHintKey };
+  readonly order: { step: OrderStepKey; hint: OrderHintKey };
+  readonly choose: { step: ChooseStepKey; hint: ChooseHintKey };
+  readonly say: { step: SayStepKey; hint: SayHintKey };
 }
 export type StepKeyOf<K extends KindName> = Keys[K]['step'];
 export type HintKeyOf<K extends KindName> = Keys[K]['hint'];

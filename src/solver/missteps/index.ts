@@ -1,6 +1,8 @@
 import type { ExerciseProblem, KindName, ProblemOf, SolutionOf } from '../exercises/contract.ts';
 import { FITTING_SLIPS } from './fitting.ts';
 import type { SlipId } from './ids.ts';
+import { KNOT_SLIPS } from './knots.ts';
+import { MAKING_SLIPS } from './making.ts';
 import { ROW_SLIPS } from './rows.ts';
 import { slipsOf } from './slips.ts';
 import { THREAD_SLIPS } from './thread.ts';
@@ -10,11 +12,19 @@ export { type Diagnosis, diagnose } from './diagnose.ts';
 export { FITTING_SLIPS, type FittingSlip } from './fitting.ts';
 export { followUp, MOST_FOLLOW_UPS, settle } from './follow-up.ts';
 export type { SlipId, SlipSet } from './ids.ts';
+export { KNOT_SLIPS, type KnotSlip } from './knots.ts';
+export { MAKING_SLIPS, type MakingSlip } from './making.ts';
 export { ROW_SLIPS, type RowSlip } from './rows.ts';
 export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
 
 /** Every slip by the part of the craft it belongs to, in the order of the catalogue. */
-export const SLIP_FAMILIES = { fitting: FITTING_SLIPS, rows: ROW_SLIPS, thread: THREAD_SLIPS } as const;
+export const SLIP_FAMILIES = {
+  fitting: FITTING_SLIPS,
+  rows: ROW_SLIPS,
+  thread: THREAD_SLIPS,
+  knots: KNOT_SLIPS,
+  making: MAKING_SLIPS,
+} as const;
 export const SLIPS: readonly SlipId[] = Object.values(SLIP_FAMILIES).flat();
 
 const slippedIn = <K extends KindName>(kind: K, slip: SlipId, problem: ProblemOf<K>): SolutionOf<K> | null =>
@@ -28,6 +38,12 @@ function slipped(slip: SlipId, problem: ExerciseProblem): SolutionOf<KindName> |
       return slippedIn('number', slip, problem);
     case 'mark':
       return slippedIn('mark', slip, problem);
+    case 'order':
+      return slippedIn('order', slip, problem);
+    case 'choose':
+      return slippedIn('choose', slip, problem);
+    case 'say':
+      return slippedIn('say', slip, problem);
   }
 }
 

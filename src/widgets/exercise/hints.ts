@@ -7,6 +7,9 @@ const HINTS: { readonly [K in KindName]: () => Promise<Hints<K>> } = {
   sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
   number: async () => (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
+  order: async () => (await import('../../words/exercises/hints/order.ts')).ORDER_HINTS,
+  choose: async () => (await import('../../words/exercises/hints/choose.ts')).CHOOSE_HINTS,
+  say: async () => (await import('../../words/exercises/hints/say.ts')).SAY_HINTS,
 };
 
 /** A case like this one, worked with other figures; null where there is none. */

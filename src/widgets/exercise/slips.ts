@@ -1,5 +1,5 @@
 import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { type Family, familyOf } from '../../solver/exercises/family.ts';
+import { type Family, type FigureFamily, familyOf, familyOfFigure } from '../../solver/exercises/family.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
@@ -9,10 +9,13 @@ import type { Explained } from './help.ts';
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
 const MISSTEPS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Slips<K>> } = {
   sum: async () => (await import('../../solver/exercises/sum/missteps.ts')).slips,
-  number: async (problem) => (await NUMBER_MISSTEPS[familyOf(problem)]()).slips,
+  number: async (problem) => (await NUMBER_MISSTEPS[familyOfFigure(problem)]()).slips,
   mark: async () => (await import('../../solver/exercises/mark/missteps.ts')).slips,
+  order: async () => (await import('../../solver/exercises/order/missteps.ts')).slips,
+  choose: async () => (await import('../../solver/exercises/choose/missteps.ts')).slips,
+  say: async () => (await import('../../solver/exercises/say/missteps.ts')).slips,
 };
-const NUMBER_MISSTEPS: { readonly [F in Family]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
+const NUMBER_MISSTEPS: { readonly [F in FigureFamily]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
@@ -22,6 +25,10 @@ const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
+  order: async () => (await import('../../words/slips/tell-order.ts')).tellOrder,
+  choose: async () => (await import('../../words/slips/tell-choose.ts')).tellChoice,
+  // Nothing is named as a slip there.
+  say: async () => () => null,
 };
 
 export interface Explaining<K extends KindName> {

@@ -9,6 +9,9 @@ const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
+  order: async () => (await import('../../words/exercises/steps/order.ts')).ORDER_STEPS,
+  choose: async () => (await import('../../words/exercises/steps/choose.ts')).CHOOSE_STEPS,
+  say: async () => (await import('../../words/exercises/steps/say.ts')).SAY_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -21,6 +24,9 @@ const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<re
         ? (await import('../../solver/exercises/number/thread-solution.ts')).workThread(problem)
         : (await import('../../solver/exercises/number/row-solution.ts')).workRows(problem),
   mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
+  order: async (problem) => (await import('../../solver/exercises/order/solution.ts')).solution(problem),
+  choose: async (problem) => (await import('../../solver/exercises/choose/solution.ts')).solution(problem),
+  say: async (problem) => (await import('../../solver/exercises/say/solution.ts')).solution(problem),
 };
 
 /** Steps of a problem in words; those of its family are fetched with the first. */

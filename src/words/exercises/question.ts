@@ -1,3 +1,4 @@
+import { chooseFacts } from '../../solver/exercises/choose/facts.ts';
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { MarkTarget } from '../../solver/exercises/mark/problem.ts';
 import type {
@@ -9,15 +10,22 @@ import type {
   NumberProblem,
   PieceAsk,
 } from '../../solver/exercises/number/problem.ts';
+import { orderFacts } from '../../solver/exercises/order/facts.ts';
 import type { OutlineFigures } from '../../solver/exercises/outline.ts';
+import { factsOf } from '../../solver/exercises/whole-piece.ts';
 import type { OddMethod, SideName } from '../../solver/piece.ts';
 import { count, figure, ordinal } from '../numbers.ts';
+import { CHOOSE_WORDS, choiceWords } from './choose.ts';
 import { fieldLabel } from './labels.ts';
+import { ORDER_WORDS, orderStepWords } from './order.ts';
+import { SAY_WORDS } from './say.ts';
 
 /** An exercise in words: what is known, and what is asked. */
 export interface QuestionWords {
   readonly given: string;
   readonly ask: string;
+  /** What can be chosen, or put in order, as the problem lists it. */
+  readonly parts?: readonly string[];
 }
 
 interface ChartOnBar {
@@ -126,6 +134,32 @@ const MARK_ASKED: Readonly<Record<MarkTarget, (from: number, to: number) => stri
   'first-closing-row': () => 'Mark the row in which closing begins. Any cell of it will do.',
 };
 
+const orderAsked = (problem: ProblemOf<'order'>): QuestionWords => {
+  const { given, ask } = ORDER_WORDS[problem.of];
+  const facts = orderFacts(problem);
+  return {
+    given: given(facts),
+    ask: ask(facts),
+    parts: problem.steps.map((step) => orderStepWords(problem.of, step, facts)),
+  };
+};
+
+const chooseAsked = (problem: ProblemOf<'choose'>): QuestionWords => {
+  const { given, ask } = CHOOSE_WORDS[problem.ask];
+  const facts = chooseFacts(problem);
+  return {
+    given: given(facts),
+    ask: ask(facts),
+    parts: problem.choices.map((choice) => choiceWords(problem.ask, choice, facts)),
+  };
+};
+
+const sayAsked = (problem: ProblemOf<'say'>): QuestionWords => {
+  const { given, ask } = SAY_WORDS[problem.topic];
+  const facts = factsOf(problem);
+  return { given: given(facts), ask: ask(facts) };
+};
+
 const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWords } = {
   sum: (problem) => {
     const [only, ...others] = problem.fields;
@@ -139,6 +173,9 @@ const ASKED: { readonly [K in KindName]: (problem: ProblemOf<K>) => QuestionWord
   },
   number: numberAsked,
   mark: (problem) => ({ given: shapedPiece(problem), ask: MARK_ASKED[problem.target](problem.from, problem.to) }),
+  order: orderAsked,
+  choose: chooseAsked,
+  say: sayAsked,
 };
 
 /** The question of an exercise. No figure of its answer is in it. */
@@ -150,5 +187,11 @@ export function questionWords(problem: ExerciseProblem): QuestionWords {
       return ASKED.number(problem);
     case 'mark':
       return ASKED.mark(problem);
+    case 'order':
+      return ASKED.order(problem);
+    case 'choose':
+      return ASKED.choose(problem);
+    case 'say':
+      return ASKED.say(problem);
   }
 }

@@ -1,13 +1,23 @@
 import type { KindName } from '../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../solver/exercises/steps.ts';
 import type { Step } from '../../solver/problem.ts';
+import { CHOOSE_STEPS } from './steps/choose.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
+import { ORDER_STEPS } from './steps/order.ts';
 import { ROW_STEPS } from './steps/rows.ts';
+import { SAY_STEPS } from './steps/say.ts';
 import { lineOf, type Saying } from './steps/saying.ts';
 import { THREAD_STEPS } from './steps/thread.ts';
 
 /** All families together, for Node; a page fetches the one it needs. */
-const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = { ...FITTING_STEPS, ...ROW_STEPS, ...THREAD_STEPS };
+const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
+  ...FITTING_STEPS,
+  ...ROW_STEPS,
+  ...THREAD_STEPS,
+  ...ORDER_STEPS,
+  ...CHOOSE_STEPS,
+  ...SAY_STEPS,
+};
 
 /** One step of a worked solution, in one to three sentences. */
 export const stepWords = <K extends KindName>(_kind: K, step: Step<StepKeyOf<K>>): string => lineOf(STEPS, step).text;

@@ -4,6 +4,8 @@ import type {
   FieldResult,
   Judged,
   KindName,
+  Outcome,
+  ProblemOf,
   Verdict,
 } from '../../solver/exercises/contract.ts';
 import type { MarkResult } from '../../solver/exercises/mark/problem.ts';
@@ -17,6 +19,7 @@ const REASONS: Readonly<Record<Reason, (entered: string) => string>> = {
   'too-long': () => 'This number is too long to be read. Enter a shorter one.',
   'not-even-or-odd': () => 'Choose even or odd.',
   'not-cells': () => 'No cells of the chart can be read here. Mark them on the chart.',
+  'not-on-the-list': () => 'This is not what the list has. Begin again with what stands there.',
   'outside-the-chart': () => 'A marked cell lies outside the chart. Mark only cells of the chart.',
 };
 
@@ -33,9 +36,12 @@ function markedWords({ right, missing, extra }: MarkResult): string {
   return `In this row ${parts.join(', and ')}.`;
 }
 
+/** Exercises in which something is counted or marked; the others say beside each part why it is not right. */
+type FigureProblem = ProblemOf<'sum' | 'number' | 'mark'>;
+
 interface Judgement {
-  readonly problem: ExerciseProblem;
-  readonly field: FieldOf<KindName>;
+  readonly problem: FigureProblem;
+  readonly field: FieldOf<'sum' | 'number' | 'mark'>;
   readonly result: FieldResult | MarkResult;
   readonly entered: Value;
 }
@@ -56,14 +62,35 @@ const VERDICTS: Readonly<Record<Verdict, (judgement: Judgement) => string>> = {
 
 /** What a judge says of one field, in words to stand beside it. */
 export const verdictWords = (
-  problem: ExerciseProblem,
-  field: FieldOf<KindName>,
+  problem: FigureProblem,
+  field: FieldOf<'sum' | 'number' | 'mark'>,
   result: FieldResult | MarkResult,
   entered?: Value,
 ): string => VERDICTS[result.verdict]({ problem, field, result, entered });
 
+/** What is said of a whole answer in which nothing is counted or marked. */
+const WHOLE: Readonly<Record<'order' | 'choose' | 'say', Readonly<Record<Outcome, string>>>> = {
+  order: {
+    unreadable: 'Move the steps first, then check. This is no try yet.',
+    right: 'That is right: each step has what it needs before it.',
+    'not-right': 'Look at the steps that stand too early. What each of them waits for is written beside it.',
+  },
+  choose: {
+    unreadable: 'Choose one first, then check. This is no try yet.',
+    right: 'That is right.',
+    'not-right': 'Another choice fits.',
+  },
+  say: {
+    unreadable: 'Write your sentence and compare it first. This is no try yet.',
+    right: 'You have said all of it.',
+    'not-right': 'Something is not said yet. Look at what is not ticked.',
+  },
+};
+
 /** What a judge says of the whole answer, to be announced: whether it is a try, and where to look first. */
 export function outcomeWords(problem: ExerciseProblem, { outcome, first, fields }: Judged<FieldOf<KindName>>): string {
+  if (problem.kind === 'order' || problem.kind === 'choose' || problem.kind === 'say')
+    return WHOLE[problem.kind][outcome];
   if (outcome === 'right') return 'That is right.';
   const at = first === null ? '' : `“${fieldLabel(problem, first)}”`;
   if (outcome === 'unreadable') {

@@ -1,6 +1,8 @@
 import type { ExerciseProblem } from '../../solver/exercises/contract.ts';
 import type { SlipId, SlipSet } from '../../solver/missteps/ids.ts';
+import { tellChoice } from './tell-choose.ts';
 import { tellFitting } from './tell-fitting.ts';
+import { tellOrder } from './tell-order.ts';
 import { tellRows } from './tell-rows.ts';
 import { tellThread } from './tell-thread.ts';
 import { type Answer, explanationsIn, type SlipWords, slipIn, type Tell } from './telling.ts';
@@ -10,7 +12,11 @@ export { FOLLOW_UP, noSlipWords, type SlipWords } from './telling.ts';
 
 /** All families together, for Node; a page fetches the one it needs. */
 const tell: Tell = (slip, problem, answer) =>
-  tellFitting(slip, problem, answer) ?? tellRows(slip, problem, answer) ?? tellThread(slip, problem, answer);
+  tellFitting(slip, problem, answer) ??
+  tellRows(slip, problem, answer) ??
+  tellThread(slip, problem, answer) ??
+  tellOrder(slip, problem, answer) ??
+  tellChoice(slip, problem, answer);
 
 /** One slip in the learner's own figures, as `slipIn` tells it. */
 export const slipWords = (problem: ExerciseProblem, slip: SlipId, answer: Answer, certain = true): SlipWords | null =>

@@ -42,7 +42,7 @@ function slippedSum(slip: FittingSlip, problem: SumProblem | NumberProblem, answ
 
 /** Slips of the fitting sum, in a sum or a figure taken from one. */
 export const tellFitting: Tell = (slip, problem, answer) => {
-  if (!(slip in FITTING_WORDS) || problem.kind === 'mark') return null;
+  if (!(slip in FITTING_WORDS) || (problem.kind !== 'sum' && problem.kind !== 'number')) return null;
   const sum = slippedSum(slip as FittingSlip, problem, answer);
   return sum && FITTING_WORDS[slip as FittingSlip](sum);
 };

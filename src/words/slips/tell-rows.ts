@@ -45,7 +45,7 @@ function slippedRow(problem: InRowQuestion | PieceQuestion | MarkProblem, answer
 
 /** Slips of the rows, in a figure of theirs or in cells marked. */
 export const tellRows: Tell = (slip, problem, answer) => {
-  if (!(slip in ROW_WORDS) || problem.kind === 'sum') return null;
+  if (!(slip in ROW_WORDS) || (problem.kind !== 'number' && problem.kind !== 'mark')) return null;
   if (problem.kind === 'number' && (isFitQuestion(problem) || isThreadQuestion(problem))) return null;
   return ROW_WORDS[slip as RowSlip](slippedRow(problem, answer));
 };

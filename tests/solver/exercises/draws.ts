@@ -21,4 +21,4 @@ export const makeWith = <K extends KindName>(kind: K, seed: string, options: Opt
 /** A sum of these figures, asking for all of its fields or for some. */
 export const sumOf = (options: SumOptions): SumProblem => made(exercises.sum.make('worked', 'mixed', options));
 
-export const KINDS: readonly KindName[] = ['sum', 'number', 'mark'];
+export const KINDS: readonly KindName[] = ['sum', 'number', 'mark', 'order', 'choose', 'say'];

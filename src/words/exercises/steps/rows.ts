@@ -1,11 +1,10 @@
-import type { KindName } from '../../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
 import { count, figure, noun, type Value } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
 import type { Saying } from './saying.ts';
 import type { ThreadStepKey } from './thread.ts';
 
-export type RowStepKey = Exclude<StepKeyOf<KindName>, FittingStepKey | ThreadStepKey>;
+export type RowStepKey = Exclude<StepKeyOf<'sum' | 'number' | 'mark'>, FittingStepKey | ThreadStepKey>;
 
 const both = (left: Value, right: Value): string =>
   left === right ? `${figure(left)} on each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
