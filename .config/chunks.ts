@@ -2,9 +2,12 @@
 const SHARED =
   /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
-/** What a page with exercises loads to show and check them, whatever their kinds. */
+/**
+ * What a page with exercises loads to show and check them, whatever their kinds. The views of the other kinds come
+ * with the pages that have them, and what marks them with the first check.
+ */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|\w+\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;

@@ -1,6 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import type { ChooseAsk } from '../../src/solver/exercises/choose/problem.ts';
 import type { ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS, SUM_FIELDS } from '../../src/solver/exercises/index.ts';
+import {
+  CHOOSE_ASKS,
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  SAY_TOPICS,
+  SEQUENCES,
+  SUM_FIELDS,
+} from '../../src/solver/exercises/index.ts';
+import type { Sequence } from '../../src/solver/exercises/order/problem.ts';
+import { SAY_POINTS } from '../../src/solver/exercises/say/problem.ts';
 import type { HintKeyOf, StepKeyOf } from '../../src/solver/exercises/steps.ts';
 import { hintWords, WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
 import { fieldLabel, fieldUnit } from '../../src/words/exercises/labels.ts';
@@ -19,6 +31,9 @@ const PROBLEMS: readonly ExerciseProblem[] = [
     ...seeds(6).map((seed) => exercises.sum.make(seed, level)),
     ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
+    ...SEQUENCES.flatMap((of) => seeds(6).map((seed) => exercises.order.make(seed, level, { of }))),
+    ...CHOOSE_ASKS.flatMap((ask) => seeds(6).map((seed) => exercises.choose.make(seed, level, { ask }))),
+    ...SAY_TOPICS.flatMap((topic) => seeds(3).map((seed) => exercises.say.make(seed, level, { topic }))),
   ]),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
   exercises.sum.make('straight', 'mixed', { width: 3, capacity: 3 }),
@@ -59,7 +74,10 @@ const each = (says: <K extends KindName>(kind: K, problem: ProblemOf<K>) => void
   for (const problem of PROBLEMS) {
     if (problem.kind === 'sum') says('sum', problem);
     else if (problem.kind === 'number') says('number', problem);
-    else says('mark', problem);
+    else if (problem.kind === 'mark') says('mark', problem);
+    else if (problem.kind === 'order') says('order', problem);
+    else if (problem.kind === 'choose') says('choose', problem);
+    else says('say', problem);
   }
 };
 const strictly = <Key extends string>({
@@ -74,7 +92,9 @@ describe('questions', () => {
   test('every question says what is known and what is asked', () => {
     expect(PROBLEMS.length, replay).toBeGreaterThan(150);
     for (const problem of PROBLEMS) {
-      const { given, ask } = questionWords(problem);
+      const { given, ask, parts } = questionWords(problem);
+      for (const part of parts ?? []) expectSayable(part);
+      if (parts) expect(new Set(parts).size, parts.join(' | ')).toBe(parts.length);
       expectSentences(given);
       expectSayable(ask.replace(/\?/g, '.'));
       expect(ask).toMatch(/[.?]$/);
@@ -109,7 +129,13 @@ describe('questions', () => {
         ? problem.fields
         : problem.kind === 'number'
           ? (['figure'] as const)
-          : (['row-3'] as const)
+          : problem.kind === 'mark'
+            ? (['row-3'] as const)
+            : problem.kind === 'say'
+              ? (['points'] as const)
+              : problem.kind === 'choose'
+                ? (['choice'] as const)
+                : (['step-cut'] as const)
       ).map((field) => fieldLabel(problem, field));
     for (const problem of PROBLEMS) {
       for (const label of labels(problem)) expectSayable(label.replace('?', ''));
@@ -182,6 +208,12 @@ describe('worked steps', () => {
       'base-string-in-all': true,
       'row-corner-cells': true,
       'row-bundle-knots': true,
+      chosen: true,
+      ...(Object.fromEntries(CHOOSE_ASKS.map((ask) => [`why-${ask}`, true])) as Record<`why-${ChooseAsk}`, true>),
+      ...(Object.fromEntries(SEQUENCES.map((of) => [`order:${of}`, true])) as Record<`order:${Sequence}`, true>),
+      ...(Object.fromEntries(
+        SAY_TOPICS.flatMap((topic) => SAY_POINTS[topic].map((point) => [`${topic}:${point}`, true])),
+      ) as Record<StepKeyOf<'say'>, true>),
     };
     expect([...met].sort(), replay).toEqual(Object.keys(keys).sort());
   });
@@ -220,7 +252,9 @@ describe('hints', () => {
     });
     expectSentences(WORKED_CASE);
     const wanted = new Set([
-      ...['sum', ...SUM_FIELDS, ...NUMBER_ASKS, ...MARK_TARGETS].flatMap((about) => [`look-${about}`, `do-${about}`]),
+      ...['sum', ...SUM_FIELDS, ...NUMBER_ASKS, ...MARK_TARGETS, ...SEQUENCES, ...CHOOSE_ASKS, ...SAY_TOPICS].flatMap(
+        (about) => [`look-${about}`, `do-${about}`],
+      ),
     ]);
     expect([...met].sort(), replay).toEqual([...wanted].sort());
   });

@@ -1,19 +1,32 @@
 import { expect, test } from 'vitest';
 import type { ExerciseProblem, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
-import { type Family, familyOf } from '../../src/solver/exercises/family.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
+import { type Family, familyOf, familyOfFigure } from '../../src/solver/exercises/family.ts';
+import {
+  CHOOSE_ASKS,
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  SAY_TOPICS,
+  SEQUENCES,
+} from '../../src/solver/exercises/index.ts';
 import { slips as ofFits } from '../../src/solver/exercises/number/fit-missteps.ts';
 import { slips as ofNumbers } from '../../src/solver/exercises/number/missteps.ts';
 import { slips as ofRows } from '../../src/solver/exercises/number/row-missteps.ts';
 import { slips as ofThread } from '../../src/solver/exercises/number/thread-missteps.ts';
 import { slipsOf } from '../../src/solver/missteps/slips.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
+import { CHOOSE_STEPS } from '../../src/words/exercises/steps/choose.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
+import { ORDER_STEPS } from '../../src/words/exercises/steps/order.ts';
 import { ROW_STEPS } from '../../src/words/exercises/steps/rows.ts';
+import { SAY_STEPS } from '../../src/words/exercises/steps/say.ts';
 import { lineOf, type Sayings } from '../../src/words/exercises/steps/saying.ts';
 import { THREAD_STEPS } from '../../src/words/exercises/steps/thread.ts';
 import { slipWords } from '../../src/words/slips/index.ts';
+import { tellChoice } from '../../src/words/slips/tell-choose.ts';
 import { tellFitting } from '../../src/words/slips/tell-fitting.ts';
+import { tellOrder } from '../../src/words/slips/tell-order.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
 import { slipIn, type Tell } from '../../src/words/slips/telling.ts';
@@ -26,18 +39,35 @@ const PROBLEMS: readonly ExerciseProblem[] = LEVELS.flatMap((level) => [
   ...seeds(3).map((seed) => exercises.sum.make(seed, level)),
   ...NUMBER_ASKS.flatMap((ask) => seeds(2).map((seed) => exercises.number.make(seed, level, { ask }))),
   ...MARK_TARGETS.flatMap((target) => seeds(1).map((seed) => exercises.mark.make(seed, level, { target }))),
+  ...SEQUENCES.flatMap((of) => seeds(1).map((seed) => exercises.order.make(seed, level, { of }))),
+  ...CHOOSE_ASKS.flatMap((ask) => seeds(1).map((seed) => exercises.choose.make(seed, level, { ask }))),
+  ...SAY_TOPICS.map((topic) => exercises.say.make(`families ${topic}`, level, { topic })),
 ]).filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** What a page fetches for each family. */
-const TELLS: Readonly<Record<Family, Tell>> = { fitting: tellFitting, rows: tellRows, thread: tellThread };
-const STEPS: Readonly<Record<Family, Sayings>> = { fitting: FITTING_STEPS, rows: ROW_STEPS, thread: THREAD_STEPS };
+const TELLS: Readonly<Record<Family, Tell>> = {
+  fitting: tellFitting,
+  rows: tellRows,
+  thread: tellThread,
+  order: tellOrder,
+  choose: tellChoice,
+  say: () => null,
+};
+const STEPS: Readonly<Record<Family, Sayings>> = {
+  fitting: FITTING_STEPS,
+  rows: ROW_STEPS,
+  thread: THREAD_STEPS,
+  order: ORDER_STEPS,
+  choose: CHOOSE_STEPS,
+  say: SAY_STEPS,
+};
 const NUMBER_SLIPS = { fitting: ofFits, rows: ofRows, thread: ofThread } as const;
 
 const workOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => exercises[kind].solution(problem);
 const singlesOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => slipsOf[kind].singles(problem);
 
-test('problems of all three families are looked at', () =>
-  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(['fitting', 'rows', 'thread'])));
+test('problems of all families are looked at', () =>
+  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(Object.keys(TELLS))));
 
 test('the family of a problem has words for every slip that explains an answer to it', () => {
   for (const problem of PROBLEMS)
@@ -63,7 +93,7 @@ test('a step without words in its family is never shown as a gap', () =>
 test('a single figure is explained by the slips of its family as by all slips together', () => {
   for (const problem of PROBLEMS) {
     if (problem.kind !== 'number') continue;
-    const own = NUMBER_SLIPS[familyOf(problem)];
+    const own = NUMBER_SLIPS[familyOfFigure(problem)];
     expect(own.singles(problem), JSON.stringify(problem)).toEqual(ofNumbers.singles(problem));
     const cases = (of: typeof own) => [...of.followUps(problem)].slice(0, 40);
     expect(cases(own)).toEqual(cases(ofNumbers));

@@ -1,6 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem } from '../../src/solver/exercises/contract.ts';
-import { exercises, LEVELS, MARK_TARGETS, NUMBER_ASKS } from '../../src/solver/exercises/index.ts';
+import {
+  CHOOSE_ASKS,
+  exercises,
+  LEVELS,
+  MARK_TARGETS,
+  NUMBER_ASKS,
+  SAY_TOPICS,
+  SEQUENCES,
+} from '../../src/solver/exercises/index.ts';
 import { slips } from '../../src/solver/exercises/sum/missteps.ts';
 import type { SlipId } from '../../src/solver/missteps/ids.ts';
 import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
@@ -18,6 +26,9 @@ const PROBLEMS: readonly ExerciseProblem[] = [
     ...seeds(5).map((seed) => exercises.sum.make(seed, level)),
     ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
+    ...SEQUENCES.flatMap((of) => seeds(5).map((seed) => exercises.order.make(seed, level, { of }))),
+    ...CHOOSE_ASKS.flatMap((ask) => seeds(12).map((seed) => exercises.choose.make(seed, level, { ask }))),
+    ...SAY_TOPICS.flatMap((topic) => seeds(1).map((seed) => exercises.say.make(seed, level, { topic }))),
   ]),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 

@@ -1,6 +1,6 @@
-import type { Asking, KindName } from './contract.ts';
 import { judge as judgeChoose } from './choose/judge.ts';
 import { solve as solveChoose } from './choose/solve.ts';
+import type { Asking, KindName } from './contract.ts';
 import { making } from './making.ts';
 import { judge as judgeMark } from './mark/judge.ts';
 import { solve as solveMark } from './mark/solve.ts';

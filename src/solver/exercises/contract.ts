@@ -3,7 +3,14 @@ import type { ChooseAnswer, ChooseField, ChooseOptions, ChooseProblem, ChooseSol
 import type { Level } from './level.ts';
 import type { MarkAnswer, MarkField, MarkOptions, MarkProblem, MarkResult, MarkSolution } from './mark/problem.ts';
 import type { NumberAnswer, NumberField, NumberOptions, NumberProblem, NumberSolution } from './number/problem.ts';
-import type { OrderAnswer, OrderField, OrderOptions, OrderProblem, OrderResult, OrderSolution } from './order/problem.ts';
+import type {
+  OrderAnswer,
+  OrderField,
+  OrderOptions,
+  OrderProblem,
+  OrderResult,
+  OrderSolution,
+} from './order/problem.ts';
 import type { Reason } from './read.ts';
 import type { SayAnswer, SayField, SayOptions, SayProblem, SaySolution } from './say/problem.ts';
 import type { Seed } from './seed.ts';

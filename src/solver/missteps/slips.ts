@@ -1,5 +1,5 @@
-import type { KindName } from '../exercises/contract.ts';
 import { slips as choose } from '../exercises/choose/missteps.ts';
+import type { KindName } from '../exercises/contract.ts';
 import { slips as mark } from '../exercises/mark/missteps.ts';
 import { slips as number } from '../exercises/number/missteps.ts';
 import { slips as order } from '../exercises/order/missteps.ts';

@@ -84,6 +84,17 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const sayNotKept = createStorageWords(keeping);
 
   const problem = () => asked().problem;
+  /** Marks at once, or as soon as what marks has come, if this is still what is asked and what stands there. */
+  const whenReady = (mark: () => void): void => {
+    if (!view.ready) {
+      mark();
+      return;
+    }
+    const [before, standing] = [problem(), entered()];
+    void view.ready().then(() => {
+      if (before === problem() && standing === entered()) mark();
+    });
+  };
   const given = () => asked().given;
   const whole = (): Entered => ({ ...entered(), ...given() });
   /** Answers are kept by figures: own ones have no seed. */
@@ -119,11 +130,18 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     setKeeping(kept);
     setHelp(null);
     setLines(props.lines);
-    setJudged(() => (value.checked ? view.judge(problem(), view.answer(whole())) : null));
-    const wrong = value.checked && judged()?.outcome === 'not-right';
+    setJudged(() => null);
     const otherFigures = props.lines.length > 0 && problem() !== built.problem;
-    if (!wrong && value.hints === 0 && !value.solutionSeen && !otherFigures) return;
-    void showAgain(wrong, value.hints, value.solutionSeen, otherFigures);
+    const again = (wrong: boolean) => {
+      if (wrong || value.hints > 0 || value.solutionSeen || otherFigures)
+        void showAgain(wrong, value.hints, value.solutionSeen, otherFigures);
+    };
+    if (!value.checked) again(false);
+    else
+      whenReady(() => {
+        setJudged(() => view.judge(problem(), view.answer(whole())));
+        again(judged()?.outcome === 'not-right');
+      });
   };
   /** What was shown before the page was left, in the order of the board. */
   async function showAgain(wrong: boolean, hints: number, seen: boolean, otherFigures: boolean): Promise<void> {
@@ -212,7 +230,8 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     if (help()?.slips) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };
 
-  const check = (options?: JudgeOptions<FieldOf<K>>) => {
+  const check = (options?: JudgeOptions<FieldOf<K>>) => whenReady(() => mark(options));
+  const mark = (options?: JudgeOptions<FieldOf<K>>) => {
     const verdict = view.judge(problem(), view.answer(whole()), options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
@@ -251,6 +270,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       <Entry
         id={id}
         problem={problem()}
+        question={asked().question}
         entered={entered()}
         given={given()}
         judged={judged()}
@@ -270,9 +290,11 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
         >
           Hint
         </button>
-        <button type="button" onClick={() => void solution()}>
-          Show the working
-        </button>
+        <Show when={view.showsWorking?.(entered()) ?? true}>
+          <button type="button" onClick={() => void solution()}>
+            Show the working
+          </button>
+        </Show>
         <button type="button" onClick={another}>
           Another like it
         </button>
@@ -377,6 +399,7 @@ function FollowUp<K extends KindName>(props: {
       <Entry
         id={props.id}
         problem={problem()}
+        question={props.asked.question}
         entered={entered()}
         given={{}}
         judged={unreadable()}

@@ -1,6 +1,7 @@
 import type { Component } from 'solid-js';
 import type { AnswerOf, Asking, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { Entry } from '../../store/answers.ts';
+import type { QuestionWords } from '../../words/exercises/question.ts';
 
 /** What is entered, by field, as it is kept on the device. */
 export type Entered = Readonly<Record<string, Entry>>;
@@ -8,6 +9,7 @@ export type Entered = Readonly<Record<string, Entry>>;
 export interface EntryProps<K extends KindName> {
   readonly id: string;
   readonly problem: ProblemOf<K>;
+  readonly question: QuestionWords;
   readonly entered: Entered;
   /** Figures that stand there already, in a half-worked form. */
   readonly given: Entered;
@@ -21,8 +23,12 @@ export interface EntryProps<K extends KindName> {
 /** What an exercise's frame needs to know of its kind. A new kind is one more of these. */
 export interface KindView<K extends KindName> {
   readonly kind: K;
+  /** Fetches what marks an answer; a kind whose judge comes with its page has nothing to fetch. */
+  readonly ready?: () => Promise<unknown>;
   readonly judge: Asking<K>['judge'];
   /** From what is kept to what the solver reads. */
   readonly answer: (entered: Entered) => AnswerOf<K>;
   readonly Entry: Component<EntryProps<K>>;
+  /** Whether the working may be shown yet; left out, always. */
+  readonly showsWorking?: (entered: Entered) => boolean;
 }

@@ -136,7 +136,7 @@ export const CHOOSE_WORDS: { readonly [A in ChooseAsk]: Asked<A> } = {
   },
   'odd-half': {
     given: (values) =>
-      `${onBar(values)} ${count(values['spare'], 'string')} are spare, so each side gets ${figure(values['eachSide'])}. That is odd.`,
+      `${onBar(values)}${values['places'] === values['capacity'] ? '' : ' One place stays idle.'} ${count(values['spare'], 'string')} are spare, so each side gets ${figure(values['eachSide'])}. That is odd.`,
     ask: () => 'What do you do about it?',
     choices: {
       'one-from-the-bar': ({ onBar: left }) =>
@@ -167,8 +167,7 @@ export const CHOOSE_WORDS: { readonly [A in ChooseAsk]: Asked<A> } = {
     },
   },
   'rows-length': {
-    given: ({ height }) =>
-      `A piece has ${count(height, 'row')}. You have measured in your swatch how high one row is.`,
+    given: ({ height }) => `A piece has ${count(height, 'row')}. You have measured in your swatch how high one row is.`,
     ask: () => 'How much of a base string do the rows take?',
     choices: {
       'pitch-and-more': ({ height }) => `${figure(height)} times the height of a row, and a little more`,
@@ -177,8 +176,7 @@ export const CHOOSE_WORDS: { readonly [A in ChooseAsk]: Asked<A> } = {
     },
   },
   float: {
-    given: ({ span }) =>
-      `A colour is not needed for ${count(span, 'column')}. Then the same row needs it again.`,
+    given: ({ span }) => `A colour is not needed for ${count(span, 'column')}. Then the same row needs it again.`,
     ask: () => 'What do you do with its string?',
     choices: {
       leave: () => 'Let it run along the back, lying flat',
@@ -223,4 +221,3 @@ export function choiceWords(ask: ChooseAsk, choice: string, values: Values): str
   const choices: Readonly<Record<string, Say>> = CHOOSE_WORDS[ask].choices;
   return choices[choice]?.(values) ?? figure(undefined);
 }
-

@@ -8,10 +8,12 @@ export const ORDER_REASONS: { readonly [S in Sequence]: Readonly<Record<string, 
     'hang-folds pin-ring': 'While you fix the folds the ring has to move freely. Pin it when the bar is full.',
     'fix-lone pin-ring': 'While you fix the lone string the ring has to move freely. Pin it when the bar is full.',
     'pin-ring loop-first': 'The bundle is not knotted to the ring. If the ring can turn, it slips out again.',
-    'loop-first pin-leading': 'The leading string belongs on the inner side of the bundle, so the bundle has to hang there first.',
+    'loop-first pin-leading':
+      'The leading string belongs on the inner side of the bundle, so the bundle has to hang there first.',
   },
   'first-row': {
-    'loop-first pin-leading': 'The leading string belongs on the inner side of the bundle, so the bundle has to hang there first.',
+    'loop-first pin-leading':
+      'The leading string belongs on the inner side of the bundle, so the bundle has to hang there first.',
     'pin-leading turn-first': 'The leading string makes the knot, so it has to be pinned first.',
     'turn-first ordinary': 'The row begins at the edge, with the knot round the bundle.',
     'ordinary turn-second': 'The leading string comes to the far bundle last, over all strings between.',
@@ -46,17 +48,23 @@ export const ORDER_REASONS: { readonly [S in Sequence]: Readonly<Record<string, 
     'bundle folds': 'Folds are counted from the strings that each side has in the end.',
   },
   gathering: {
-    'lay-leading gather-left': 'The last turning knot is held by nothing else. Its end has to lie in the bundle before strings are tied round it.',
-    'lay-leading gather-right': 'The last turning knot is held by nothing else. Its end has to lie in the bundle before strings are tied round it.',
+    'lay-leading gather-left':
+      'The last turning knot is held by nothing else. Its end has to lie in the bundle before strings are tied round it.',
+    'lay-leading gather-right':
+      'The last turning knot is held by nothing else. Its end has to lie in the bundle before strings are tied round it.',
     'lay-leading lay-middle': 'The leading strings go into the bundles first. They hold the last turning knots.',
     'lay-leading pass-left': 'The leading strings go into the bundles first. They hold the last turning knots.',
     'lay-leading pass-right': 'The leading strings go into the bundles first. They hold the last turning knots.',
-    'gather-left lay-middle': 'Only when both sides have gathered are three strings left, and one of them in the middle.',
-    'gather-right lay-middle': 'Only when both sides have gathered are three strings left, and one of them in the middle.',
-    'gather-left pass-left': 'Strings that are still single would be locked out. The last two are known only when both sides have gathered.',
+    'gather-left lay-middle':
+      'Only when both sides have gathered are three strings left, and one of them in the middle.',
+    'gather-right lay-middle':
+      'Only when both sides have gathered are three strings left, and one of them in the middle.',
+    'gather-left pass-left':
+      'Strings that are still single would be locked out. The last two are known only when both sides have gathered.',
     'gather-right pass-left': 'The last two are known only when both sides have gathered.',
     'gather-left pass-right': 'The last two are known only when both sides have gathered.',
-    'gather-right pass-right': 'Strings that are still single would be locked out. The last two are known only when both sides have gathered.',
+    'gather-right pass-right':
+      'Strings that are still single would be locked out. The last two are known only when both sides have gathered.',
     'lay-middle pass-left': 'The middle string has to lie against its bundle before the last two go round.',
     'lay-middle pass-right': 'The middle string has to lie against its bundle before the last two go round.',
     'pass-left square-first': 'Both cords have to be on the outside to tie round both bundles.',
@@ -66,7 +74,8 @@ export const ORDER_REASONS: { readonly [S in Sequence]: Readonly<Record<string, 
     'square-again trim': 'A knot needs ends that a hand can pull. What is cut can’t be drawn tight.',
   },
   'square-knot': {
-    'first-over first-up': 'The right cord comes up through the loop that the left cord makes, so the loop has to be there.',
+    'first-over first-up':
+      'The right cord comes up through the loop that the left cord makes, so the loop has to be there.',
     'first-up draw-first': 'A half is drawn up when both cords have gone their way.',
     'draw-first second-over': 'A loose first half slips while the second is laid.',
     'second-over second-up': 'The other cord comes up through the loop on the right, so the loop has to be there.',

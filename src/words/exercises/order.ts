@@ -35,7 +35,9 @@ export const ORDER_WORDS: { readonly [S in Sequence]: Ordered<S> } = {
     ask: () => 'Put the steps of mounting in order.',
     steps: {
       cut: ({ foldsOnBar, foldsEachSide, loneStrings }) =>
-        `Cut ${count(foldsOnBar, 'fold')} for the bar, ${figure(foldsEachSide)} for each side${loneStrings === 1 ? ' and the lone string' : ''}.`,
+        loneStrings === 1
+          ? `Cut ${count(foldsOnBar, 'fold')} for the bar, ${figure(foldsEachSide)} for each side, and the lone string.`
+          : `Cut ${count(foldsOnBar, 'fold')} for the bar and ${figure(foldsEachSide)} for each side.`,
       'hang-folds': ({ foldsOnBar }) =>
         `Fix ${count(foldsOnBar, 'fold')} on the bar with ${noun(foldsOnBar, 'a lark’s head', 'lark’s heads')}.`,
       'fix-lone': () => 'Fix the lone string on the bar, beside the folds.',
@@ -69,7 +71,8 @@ export const ORDER_WORDS: { readonly [S in Sequence]: Ordered<S> } = {
       `Row ${figure(row)} begins on the ${start}. The edge there goes from ${figure(startBefore)} to ${count(startBundle, 'string')}. The leading string is ${startBefore === 1 ? 'outside the edge' : 'on the inner side of the bundle'}.`,
     ask: () => 'Put the steps of this row in order.',
     steps: {
-      carry: ({ start }) => `Carry the leading string behind the two edge strings on the ${start}, to their inner side.`,
+      carry: ({ start }) =>
+        `Carry the leading string behind the two edge strings on the ${start}, to their inner side.`,
       join: ({ start }) =>
         `Pass the next string behind the leading string, to the outer side. It joins the ${start} bundle.`,
       turn,
@@ -115,8 +118,7 @@ export const ORDER_WORDS: { readonly [S in Sequence]: Ordered<S> } = {
       'lay-leading': () => 'Lay each leading string into the bundle nearest to it.',
       'gather-left': ({ perSide }) => `Take ${count(perSide, 'string')} into the left bundle, one after the other.`,
       'gather-right': ({ perSide }) => `Take ${count(perSide, 'string')} into the right bundle, one after the other.`,
-      'lay-middle': ({ startSide }) =>
-        `Lay the middle one of the last three strings against the ${startSide} bundle.`,
+      'lay-middle': ({ startSide }) => `Lay the middle one of the last three strings against the ${startSide} bundle.`,
       'pass-left': () => 'Pass the left one of the last two strings behind the left bundle, to its outer side.',
       'pass-right': () => 'Pass the right one of the last two strings behind the right bundle, to its outer side.',
       'square-first': () => 'Tie the first half of a square knot round both bundles.',
@@ -170,4 +172,3 @@ export function orderStepWords(of: Sequence, step: string, values: Values): stri
   const steps: Readonly<Record<string, Say>> = ORDER_WORDS[of].steps;
   return steps[step]?.(values) ?? figure(undefined);
 }
-

@@ -147,7 +147,7 @@ export const CHOICE_SLIP_WORDS: Readonly<Record<ChoiceSlip, (values: Values) => 
   }),
   'odd-side-left-odd': ({ eachSide }) => ({
     did: 'left both sides odd',
-    why: `${figure(eachSide)} strings can’t hang in folds. One of them would have no other end.`,
+    why: `${count(eachSide, 'string')} can’t hang in folds. One end would have no other.`,
     next: 'Make each side even with one string more. Think where these strings come from.',
   }),
   'odd-side-rounded-down': ({ eachSide, width }) => ({

@@ -5,4 +5,6 @@ import type { Tell } from './telling.ts';
 
 /** What lies behind an order. */
 export const tellOrder: Tell = (slip, problem) =>
-  problem.kind === 'order' && slip in ORDER_SLIP_WORDS ? ORDER_SLIP_WORDS[slip as OrderSlip](orderFacts(problem)) : null;
+  problem.kind === 'order' && slip in ORDER_SLIP_WORDS
+    ? ORDER_SLIP_WORDS[slip as OrderSlip](orderFacts(problem))
+    : null;

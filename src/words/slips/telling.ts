@@ -60,6 +60,8 @@ export const explanationsIn = (
 /** Where no slip explains an answer: says so, and where to look. */
 export function noSlipWords(problem: ExerciseProblem, first: FieldOf<KindName> | null): string {
   if (problem.kind === 'say') return 'Add what is missing in your own words. Then tick it.';
+  if (problem.kind === 'order')
+    return 'No single slip we know leads to this order. Begin with the first step that stands too early.';
   return problem.kind === 'sum' && first !== null
     ? `No slip we know leads to these figures. The first that does not follow is “${fieldLabel(problem, first)}”. The worked solution shows each step.`
     : 'No slip we know leads to this answer. The worked solution shows each step.';

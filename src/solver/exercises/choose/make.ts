@@ -7,7 +7,15 @@ import { OUTLINE_RULES } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
 import { drawWholePiece, rowEnds, sumIn, type WholePiece } from '../whole-piece.ts';
 import { picksOf } from './picks.ts';
-import { CHOOSE_ASKS, type Choice, type ChooseAsk, type ChooseOptions, type ChooseProblem, type Part, PARTS } from './problem.ts';
+import {
+  CHOOSE_ASKS,
+  type Choice,
+  type ChooseAsk,
+  type ChooseOptions,
+  type ChooseProblem,
+  PARTS,
+  type Part,
+} from './problem.ts';
 
 type Suits = (piece: WholePiece) => boolean;
 
@@ -40,7 +48,9 @@ const straight: Suits = (piece) => {
 const eventful: Suits = (piece) => {
   const { startBundle, startBefore, endBundle } = rowEnds(piece);
   const tied = Math.max(startBundle, startBefore, endBundle) > 1;
-  return tied ? startBundle === endBundle || startBundle < startBefore || startBundle > startBefore : piece.row % 7 === 0;
+  return tied
+    ? startBundle === endBundle || startBundle < startBefore || startBundle > startBefore
+    : piece.row % 7 === 0;
 };
 
 /** What a row shows where it is drawn first: each as often as the others, however few rows show it. */
@@ -117,7 +127,8 @@ export function make(seed: Seed, level: Level, options: ChooseOptions = {}): Cho
   const drawnSide: SideName = next(0, 1) === 1 ? 'right' : 'left';
   const side = options.side ?? drawnSide;
   const part = options.part ?? 'whole';
-  const bad = choiceProblem('ask', ask, CHOOSE_ASKS) ?? choiceProblem('side', side, SIDES) ?? choiceProblem('part', part, PARTS);
+  const bad =
+    choiceProblem('ask', ask, CHOOSE_ASKS) ?? choiceProblem('side', side, SIDES) ?? choiceProblem('part', part, PARTS);
   if (bad) return refuse(bad);
   const drawnSpan = ask === 'safe-sheet' ? next(1, 3) : next(2, 14);
   const span = options.span ?? drawnSpan;
@@ -141,7 +152,8 @@ export function make(seed: Seed, level: Level, options: ChooseOptions = {}): Cho
   }
   if ('ok' in piece) return piece;
   const { width, capacity } = piece;
-  if (ask === 'safe-sheet' && !onlyLowIsSafe(piece, span)) return refuse({ code: 'no-fit', values: { width, capacity } });
+  if (ask === 'safe-sheet' && !onlyLowIsSafe(piece, span))
+    return refuse({ code: 'no-fit', values: { width, capacity } });
   const question = { kind: 'choose', ask, ...piece, side, span } as const;
   const [right, ...slipped] = picksOf(question);
   const choices: Choice[] = [right, ...slipped.map(([choice]) => choice)];

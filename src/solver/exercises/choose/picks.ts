@@ -97,20 +97,12 @@ export const PICKS: { readonly [A in ChooseAsk]: (question: Question) => Picks<A
     ['short-folds', 'not-doubled'],
   ],
   'safe-sheet': () => ['low', ['likely', 'likely-trusted'], ['high', 'most-on-bar']],
-  'rows-length': () => [
-    'pitch-and-more',
-    ['centimetres', 'rows-in-centimetres'],
-    ['pitch-alone', 'take-up-forgotten'],
-  ],
+  'rows-length': () => ['pitch-and-more', ['centimetres', 'rows-in-centimetres'], ['pitch-alone', 'take-up-forgotten']],
   float: ({ span }) =>
     span > LONGEST_FREE_FLOAT
       ? ['catch', ['leave', 'long-float-left'], ['pull-tight', 'float-pulled-tight'], ['end', 'ended-too-soon']]
       : ['leave', ['catch', 'caught-without-need'], ['pull-tight', 'float-pulled-tight'], ['end', 'ended-too-soon']],
-  'colour-change': () => [
-    'next-ordinary',
-    ['turning-knot', 'joined-on-turning-knot'],
-    ['next-row', 'colour-left-out'],
-  ],
+  'colour-change': () => ['next-ordinary', ['turning-knot', 'joined-on-turning-knot'], ['next-row', 'colour-left-out']],
   trim: () => [
     'after-square-knots',
     ['after-last-row', 'trimmed-too-early'],

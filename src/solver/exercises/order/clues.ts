@@ -1,6 +1,6 @@
 import type { Clues } from '../steps.ts';
-import type { OrderProblem } from './problem.ts';
 import { orderFacts } from './facts.ts';
+import type { OrderProblem } from './problem.ts';
 import type { OrderHintKey } from './solution.ts';
 
 /** Where to look and what to do, for the sequence. */

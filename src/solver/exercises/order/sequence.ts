@@ -37,9 +37,7 @@ function gathering(piece: WholePiece): Ordered<Steps['gathering']> {
       ...held.map((step): Before<Steps['gathering']> => ['lay-leading', step]),
       ...middle.flatMap((step) => gathers.map((gather): Before<Steps['gathering']> => [gather, step])),
       ...passes.flatMap((pass) =>
-        (held.length > 0 ? held : (['lay-leading'] as const)).map(
-          (step): Before<Steps['gathering']> => [step, pass],
-        ),
+        (held.length > 0 ? held : (['lay-leading'] as const)).map((step): Before<Steps['gathering']> => [step, pass]),
       ),
       ...passes.map((pass): Before<Steps['gathering']> => [pass, 'square-first']),
       ...chain<Steps['gathering']>('square-first', 'square-second', 'square-again', 'trim'),

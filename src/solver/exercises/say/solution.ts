@@ -1,6 +1,6 @@
 import type { WorkedStep } from '../steps.ts';
 import { factsOf } from '../whole-piece.ts';
-import { SAY_POINTS, type SAY_POINTS as Points, type SayField, type SayProblem, type SayTopic } from './problem.ts';
+import { type SAY_POINTS as Points, SAY_POINTS, type SayField, type SayProblem, type SayTopic } from './problem.ts';
 
 export type SayStepKey = { [T in SayTopic]: `${T}:${(typeof Points)[T][number]}` }[SayTopic];
 export type SayHintKey = `look-${SayTopic}` | `do-${SayTopic}`;

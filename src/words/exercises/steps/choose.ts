@@ -1,7 +1,7 @@
-import type { ChooseStepKey } from '../../../solver/exercises/choose/solution.ts';
 import type { ChooseAsk } from '../../../solver/exercises/choose/problem.ts';
-import { choiceWords } from '../choose.ts';
+import type { ChooseStepKey } from '../../../solver/exercises/choose/solution.ts';
 import { count, figure, type Value } from '../../numbers.ts';
+import { choiceWords } from '../choose.ts';
 import type { Saying } from './saying.ts';
 
 const both = (left: Value, right: Value): string =>
@@ -58,7 +58,7 @@ export const CHOOSE_STEPS: Readonly<Record<ChooseStepKey, Saying>> = {
   ],
   'why-bundle-knot': [
     ({ left, right, single, knots }) =>
-      `One knot holds all ${figure(left)} strings on the left, one all ${figure(right)} on the right, and each of the ${figure(single)} single strings has its own. That makes ${count(knots, 'knot')}.`,
+      `One knot holds all ${figure(left)} strings on the left, one all ${figure(right)} on the right, and each of the ${count(single, 'single string')} has its own. That makes ${count(knots, 'knot')}.`,
     ({ single, knots }) => `1 + ${figure(single)} + 1 = ${figure(knots)}`,
   ],
   'why-borrow': [
@@ -97,5 +97,8 @@ export const CHOOSE_STEPS: Readonly<Record<ChooseStepKey, Saying>> = {
     () =>
       'A square knot lies flat because its second half is the mirror image of the first. Each half turns the knot a little. Mirrored, the turns cancel. Repeated, they add up.',
   ],
-  chosen: [({ ask, choice, ...values }) => `So this is right: “${choiceWords(ask as ChooseAsk, String(choice), values)}”.`.replace('.”.', '”.')],
+  chosen: [
+    ({ ask, choice, ...values }) =>
+      `So this is right: “${choiceWords(ask as ChooseAsk, String(choice), values)}”.`.replace('.”.', '”.'),
+  ],
 };

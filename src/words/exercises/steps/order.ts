@@ -1,5 +1,5 @@
-import type { OrderStepKey } from '../../../solver/exercises/order/solution.ts';
 import { SEQUENCES, type Sequence } from '../../../solver/exercises/order/problem.ts';
+import type { OrderStepKey } from '../../../solver/exercises/order/solution.ts';
 import { orderStepWords } from '../order.ts';
 import { ORDER_REASONS } from '../order-reasons.ts';
 import type { Saying } from './saying.ts';

@@ -8,7 +8,8 @@ type Say = (values: Values) => string;
 export const SAY_CLAUSES: Readonly<Record<SayStepKey, Say>> = {
   'two-borrowed:half-odd': ({ spare, eachSide }) =>
     `half of the ${figure(spare)} spare strings is ${figure(eachSide)}, and that is odd`,
-  'two-borrowed:folds-are-twos': () => 'a side bundle is made of folds, and a fold is two strings, so it has to be even',
+  'two-borrowed:folds-are-twos': () =>
+    'a side bundle is made of folds, and a fold is two strings, so it has to be even',
   'two-borrowed:one-for-each': ({ strands }) =>
     `each side needs one string more to have ${figure(strands)}, and two sides make two`,
   'bundle-one-knot:held-as-one': ({ left }) => `one knot goes round all ${figure(left)} strings of a bundle`,
@@ -35,7 +36,8 @@ export const SAY_CLAUSES: Readonly<Record<SayStepKey, Say>> = {
   'rows-short:corner-cells': () => 'the cells outside the knot of a bundle are corner cells, and no knot belongs there',
   'rows-short:not-a-fault': ({ knots, width }) =>
     `${count(knots, 'knot')} instead of ${figure(width)} ${noun(knots, 'is', 'are')} no mistake, since the piece starts narrow and widens`,
-  'trim-last:held-by-nothing': () => 'the last turning knots are held only by the leading strings that lie in the bundles',
+  'trim-last:held-by-nothing': () =>
+    'the last turning knots are held only by the leading strings that lie in the bundles',
   'trim-last:tied-with': ({ width }) =>
     `the gathering and the square knots are tied with the ends of the ${count(width, 'base string')}`,
   'trim-last:needs-length': () => 'an end that is cut short can’t be drawn tight, and the knot opens',

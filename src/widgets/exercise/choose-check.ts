@@ -1,0 +1,2 @@
+/** What marks a choice. A page fetches it with the first check. */
+export { judge } from '../../solver/exercises/choose/judge.ts';
