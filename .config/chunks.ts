@@ -1,24 +1,31 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /**
  * What a page with exercises loads to show and check them, whatever their kinds. The views of the other kinds come
  * with the pages that have them, and what marks them with the first check.
  */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number|mark)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS = /src\/solver\/exercises\/(level|draw-\w+|\w+\/(make|fade|draw-thread))\./;
+const SHEETS =
+  /src\/solver\/exercises\/(level|seed|draw-[\w-]+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
 
-/** What chance decides, for exercises and for the crossings of a knot: the one needs nothing of the other. */
-const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
+/** What marks the kinds whose judge is fetched, and what speaks of their piece: none of it wants the makers. */
+const PIECE = /src\/solver\/(exercises\/whole-piece|row-start)\./;
+const MARKING = ['mark', 'order', 'choose', 'say'].map((kind) => ({
+  name: `marking-${kind}`,
+  test: new RegExp(`src/solver/exercises/${kind}/(problem|solve|judge|picks|facts|sequence)\\.`),
+  priority: 1.2,
+}));
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 3 },
   { name: 'exercises', test: EXERCISES, priority: 2 },
-  { name: 'chance', test: CHANCE, priority: 1 },
+  ...MARKING,
+  { name: 'piece-facts', test: PIECE, priority: 1.5 },
   { name: 'sheets', test: SHEETS, priority: 1 },
 ];

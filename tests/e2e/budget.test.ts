@@ -3,7 +3,17 @@ import { expect, type Locator, type Page, type Response, test } from '@playwrigh
 import { familyOf } from '../../src/solver/exercises/family.ts';
 import { exercises, type KindName, type ProblemOf, type SolutionOf } from '../../src/solver/index.ts';
 import { WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
-import { consoleOf, exerciseSheet, press, problemOn, said, writeSum } from './learner.ts';
+import {
+  choose,
+  consoleOf,
+  exerciseSheet,
+  press,
+  problemOn,
+  putInOrder,
+  said,
+  sayAndTick,
+  writeSum,
+} from './learner.ts';
 
 /** Gzipped bytes of script that a lesson may load, with every widget awake; and what the first use of help may add. */
 const LIVE = 30_000;
@@ -132,6 +142,9 @@ async function answerBySlip(sheet: Locator, kind: KindName): Promise<void> {
       .locator('form')
       .getByRole('textbox')
       .fill(String(slippedAnswer('number', problem).figure));
+  else if (problem.kind === 'order') await putInOrder(sheet, slippedAnswer('order', problem).order);
+  else if (problem.kind === 'choose') await choose(sheet, problem, slippedAnswer('choose', problem).choice);
+  else if (problem.kind === 'say') await sayAndTick(sheet, 'Two sides, and a string for each.', 1);
   else
     for (const [row, column] of slippedAnswer('mark', problem).cells)
       await sheet.getByRole('button', { name: `row ${row}, column ${column}`, exact: true }).click();
@@ -151,7 +164,7 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
     await page.goto(path);
     const found = await page
       .locator('section.exercise')
-      .evaluateAll((all) => all.map(({ id, dataset }) => ({ id, kind: dataset['kind'] as 'sum' | 'number' | 'mark' })));
+      .evaluateAll((all) => all.map(({ id, dataset }) => ({ id, kind: dataset['kind'] as KindName })));
     expect(found.length, path).toBeGreaterThan(0);
     for (const { id, kind } of found) {
       const about = `${kind} ${familyOf(await problemOn(page.locator(`#${id}`), kind))}`;
@@ -176,7 +189,16 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
       expect(loads.total(), `${path}#${id}: ${loads.files()}`).toBeLessThanOrEqual(ON_FIRST_USE);
     }
   }
-  expect([...met].sort()).toEqual(['mark rows', 'number fitting', 'number rows', 'number thread', 'sum fitting']);
+  expect([...met].sort()).toEqual([
+    'choose choose',
+    'mark rows',
+    'number fitting',
+    'number rows',
+    'number thread',
+    'order order',
+    'say say',
+    'sum fitting',
+  ]);
 });
 
 test('a knot’s stepper costs at most 30 kB more, with its question asked, and nothing before it is asked for', async ({

@@ -41,6 +41,7 @@ const view: KindView<'choose'> = {
   kind: 'choose',
   ready: checking.ready,
   judge: judgeLater(checking),
+  outcome: ({ outcome }) => checking.part()?.outcomes[outcome] ?? '',
   answer: (entered) => entered as ReturnType<KindView<'choose'>['answer']>,
   Entry: ChooseEntry,
 };

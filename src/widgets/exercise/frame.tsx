@@ -12,7 +12,7 @@ import { seedIn } from '../../solver/exercises/sheet-code.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
-import type { QuestionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import { outcomeWords } from '../../words/exercises/verdict-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 import { createStorageWords } from '../storage-say.ts';
@@ -109,7 +109,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       return;
     }
     const { sheetFor } = await import('./sheets.ts');
-    const sheet = sheetFor(view.kind, props.level, props.options);
+    const sheet = await sheetFor(view.kind, props.level, props.options);
     const made = (own && sheet.make(seed, own)) ?? null;
     const next = made ?? (seed === built.seed ? built.problem : sheet.make(seed));
     if (next === null) throw new Error(`Exercise ${id}: its options can't be made into a problem.`);
@@ -301,7 +301,9 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       </div>
       <div class="exercise-say" ref={say} tabindex="-1" role="status" aria-live="polite">
         <Show when={judged()}>
-          {(verdict) => <p data-outcome={verdict().outcome}>{outcomeWords(problem(), verdict())}</p>}
+          {(verdict) => (
+            <p data-outcome={verdict().outcome}>{view.outcome?.(verdict()) ?? outcomeWords(problem(), verdict())}</p>
+          )}
         </Show>
         <Show when={help()?.slips}>
           {(slips) => (

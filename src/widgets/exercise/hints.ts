@@ -1,15 +1,39 @@
 import type { FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { pointing } from '../../solver/exercises/pointing.ts';
+import type { Clues, HintKeyOf } from '../../solver/exercises/steps.ts';
 import { type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
 import type { HelpBoard, LikeIt } from './help.ts';
 
-const HINTS: { readonly [K in KindName]: () => Promise<Hints<K>> } = {
-  sum: async () => (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
-  number: async () => (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
-  mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
-  order: async () => (await import('../../words/exercises/hints/order.ts')).ORDER_HINTS,
-  choose: async () => (await import('../../words/exercises/hints/choose.ts')).CHOOSE_HINTS,
-  say: async () => (await import('../../words/exercises/hints/say.ts')).SAY_HINTS,
+/** The first two hints of one kind, in data and in words, without what makes and works the third. */
+interface Pointing<K extends KindName> {
+  readonly clues: (problem: ProblemOf<K>, field?: FieldOf<K> | null) => Clues<HintKeyOf<K>>;
+  readonly says: Hints<K>;
+}
+
+const POINTING: { readonly [K in KindName]: () => Promise<Pointing<K>> } = {
+  sum: async () => ({
+    clues: (await import('../../solver/exercises/sum/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
+  }),
+  number: async () => ({
+    clues: (await import('../../solver/exercises/number/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/number.ts')).NUMBER_HINTS,
+  }),
+  mark: async () => ({
+    clues: (await import('../../solver/exercises/mark/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
+  }),
+  order: async () => ({
+    clues: (await import('../../solver/exercises/order/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/order.ts')).ORDER_HINTS,
+  }),
+  choose: async () => ({
+    clues: (await import('../../solver/exercises/choose/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/choose.ts')).CHOOSE_HINTS,
+  }),
+  say: async () => ({
+    clues: (await import('../../solver/exercises/say/clues.ts')).clues,
+    says: (await import('../../words/exercises/hints/say.ts')).SAY_HINTS,
+  }),
 };
 
 /** A case like this one, worked with other figures; null where there is none. */
@@ -37,12 +61,10 @@ export async function nextHint<K extends KindName>(
   built: Element | null,
 ): Promise<HelpBoard> {
   const given = before?.hints ?? [];
-  const { look, do: act } = pointing[kind](problem, field);
+  const { clues, says }: Pointing<K> = await POINTING[kind]();
+  const { look, do: act } = clues(problem, field);
   const next = [look, act][given.length];
-  if (next) {
-    const says: Hints<K> = await HINTS[kind]();
-    return { hints: [...given, says[next.key](next.values)] };
-  }
+  if (next) return { hints: [...given, says[next.key](next.values)] };
   const worked = before?.worked ? null : await likeIt(kind, problem, built);
   return { ...(worked && { worked }), hintsDone: true };
 }

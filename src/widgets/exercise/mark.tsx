@@ -1,10 +1,12 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
-import { judge } from '../../solver/exercises/mark/judge.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
+import { judgeLater, later } from './later.ts';
 import type { EntryProps, KindView } from './view.ts';
+
+const checking = later(() => import('../../solver/exercises/mark/judge.ts'));
 
 const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
   Array.isArray(entered['cells']) ? (entered['cells'] as readonly Cell[]) : [];
@@ -111,7 +113,8 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 
 export const view: KindView<'mark'> = {
   kind: 'mark',
-  judge,
+  ready: checking.ready,
+  judge: judgeLater(checking),
   answer: (entered) => ({ cells: cellsOf(entered) }),
   Entry: MarkEntry,
 };

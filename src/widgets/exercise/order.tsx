@@ -66,7 +66,13 @@ function OrderEntry(props: EntryProps<'order'>): JSX.Element {
   return (
     <fieldset class="order">
       <legend>{fieldLabel(props.problem, `step-${props.problem.steps[0] ?? 'cut'}`)}</legend>
-      <ol class="steps-in-order" ref={list}>
+      <ol
+        class="steps-in-order"
+        ref={list}
+        onPointerMove={drag}
+        onPointerUp={() => setDragged(null)}
+        onPointerCancel={() => setDragged(null)}
+      >
         <For each={steps()}>
           {(step, index) => (
             <li
@@ -81,12 +87,10 @@ function OrderEntry(props: EntryProps<'order'>): JSX.Element {
                 classList={{ loose: isLoose(step) }}
                 onPointerDown={(event) => {
                   if (!isLoose(step) || event.button !== 0) return;
-                  event.currentTarget.setPointerCapture(event.pointerId);
+                  // The list holds on to the pointer: a step that moves in it would let go.
+                  list?.setPointerCapture(event.pointerId);
                   setDragged(step);
                 }}
-                onPointerMove={drag}
-                onPointerUp={() => setDragged(null)}
-                onPointerCancel={() => setDragged(null)}
               >
                 {wordsOf(step)}
               </span>
@@ -126,6 +130,7 @@ const view: KindView<'order'> = {
   kind: 'order',
   ready: checking.ready,
   judge: judgeLater(checking),
+  outcome: ({ outcome }) => checking.part()?.outcomes[outcome] ?? '',
   answer: (entered) => ({ order: entered['placed'] }) as ReturnType<KindView<'order'>['answer']>,
   Entry: OrderEntry,
 };

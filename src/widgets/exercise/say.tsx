@@ -1,11 +1,10 @@
-import { createEffect, createSignal, For, type JSX, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, Show } from 'solid-js';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { judgeLater, later } from './later.ts';
-import type { Model } from './say-check.ts';
 import type { Entered, EntryProps, KindView } from './view.ts';
 
-const checking = later(() => import('./say-check.ts'));
+const checking = later(() => import('./say-check.tsx'));
 
 const textIn = (entered: Entered): string => String(entered['text'] ?? '');
 const isWritten = (entered: Entered): boolean => textIn(entered).trim() !== '';
@@ -15,15 +14,11 @@ const pointsIn = (entered: Entered): readonly unknown[] | null =>
 
 /** A sentence of the learner's own, and then what a maker would say, to tick off against it. */
 function SayEntry(props: EntryProps<'say'>): JSX.Element {
-  const [model, setModel] = createSignal<Model | null>(null);
-  const shown = () => isWritten(props.entered) && pointsIn(props.entered) !== null;
+  const [part, setPart] = createSignal<Awaited<ReturnType<typeof checking.ready>> | null>(null);
+  // A memo, so that a tick does not draw the points anew and lose the focus.
+  const shown = createMemo(() => isWritten(props.entered) && pointsIn(props.entered) !== null);
   createEffect(() => {
-    const { problem } = props;
-    if (!shown()) setModel(null);
-    else
-      void checking.ready().then(({ modelOf }) => {
-        if (problem === props.problem && shown()) setModel(modelOf(problem));
-      });
+    if (shown()) void checking.ready().then(setPart);
   });
   const tick = (point: string, on: boolean) => {
     const others = (pointsIn(props.entered) ?? []).filter((one) => one !== point);
@@ -60,28 +55,11 @@ function SayEntry(props: EntryProps<'say'>): JSX.Element {
         Compare with a model answer
       </button>
       <div class="model" aria-live="polite">
-        <Show when={model()}>
-          {(compared) => (
-            <>
-              <p>A maker might say:</p>
-              <blockquote>{compared().answer}</blockquote>
-              <fieldset class="ticks">
-                <legend>Tick what you said too, in your own words.</legend>
-                <For each={compared().points}>
-                  {({ point, says }) => (
-                    <label>
-                      <input
-                        type="checkbox"
-                        checked={pointsIn(props.entered)?.includes(point) ?? false}
-                        onChange={(event) => tick(point, event.currentTarget.checked)}
-                      />
-                      <span>I said that {says}.</span>
-                    </label>
-                  )}
-                </For>
-              </fieldset>
-            </>
-          )}
+        <Show when={shown() && part()}>
+          {(fetched) => {
+            const { ModelAnswer } = fetched();
+            return <ModelAnswer problem={props.problem} ticked={pointsIn(props.entered) ?? []} onTick={tick} />;
+          }}
         </Show>
       </div>
     </div>
@@ -92,6 +70,7 @@ const view: KindView<'say'> = {
   kind: 'say',
   ready: checking.ready,
   judge: judgeLater(checking),
+  outcome: ({ outcome }) => checking.part()?.outcomes[outcome] ?? '',
   answer: (entered) =>
     ({ points: isWritten(entered) ? entered['points'] : null }) as ReturnType<KindView<'say'>['answer']>,
   Entry: SayEntry,

@@ -1,6 +1,7 @@
 import type { FieldOf, KindName, Level, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
 import { making } from '../../solver/exercises/making.ts';
-import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
+import { asksFor } from './asked.ts';
 import type { Entered } from './view.ts';
 
 /** Makes the problems of one exercise. A page fetches this when other figures are asked for than it was built with. */
@@ -12,14 +13,15 @@ export interface Sheet<K extends KindName> {
   given(problem: ProblemOf<K>, missed?: FieldOf<K>): Entered;
 }
 
-export function sheetFor<K extends KindName>(kind: K, level: Level, options: OptionsOf<K>): Sheet<K> {
+export async function sheetFor<K extends KindName>(kind: K, level: Level, options: OptionsOf<K>): Promise<Sheet<K>> {
+  const question = await asksFor(kind);
   const { make, fade } = making[kind];
   return {
     make(seed, own) {
       const made = make(seed, level, { ...options, ...own });
       return 'ok' in made ? null : made;
     },
-    question: questionWords,
+    question,
     given: (problem, missed) => (level === 'half-worked' ? ({ ...fade(problem, missed).given } as Entered) : {}),
   };
 }

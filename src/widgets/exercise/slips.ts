@@ -4,6 +4,7 @@ import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
 import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
+import { asksFor } from './asked.ts';
 import type { Explained } from './help.ts';
 
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
@@ -61,9 +62,9 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ partingCase, stillPossible }, { questionWords }, slips] = await Promise.all([
+    const [{ partingCase, stillPossible }, asks, slips] = await Promise.all([
       import('../../solver/missteps/parting.ts'),
-      import('../../words/exercises/question.ts'),
+      asksFor(kind),
       MISSTEPS[kind](problem),
     ]);
     const asked = partingCase(slips, judge, problem, sets, earlier);
@@ -72,7 +73,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: questionWords(asked),
+        question: asks(asked),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };

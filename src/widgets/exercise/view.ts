@@ -1,7 +1,7 @@
 import type { Component } from 'solid-js';
 import type { AnswerOf, Asking, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { Entry } from '../../store/answers.ts';
-import type { QuestionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 
 /** What is entered, by field, as it is kept on the device. */
 export type Entered = Readonly<Record<string, Entry>>;
@@ -29,6 +29,8 @@ export interface KindView<K extends KindName> {
   /** From what is kept to what the solver reads. */
   readonly answer: (entered: Entered) => AnswerOf<K>;
   readonly Entry: Component<EntryProps<K>>;
+  /** What is said of the whole answer, where it is not said of figures and cells. */
+  readonly outcome?: (judged: JudgedOf<K>) => string;
   /** Whether the working may be shown yet; left out, always. */
   readonly showsWorking?: (entered: Entered) => boolean;
 }

@@ -4,7 +4,6 @@ import type {
   FieldResult,
   Judged,
   KindName,
-  Outcome,
   ProblemOf,
   Verdict,
 } from '../../solver/exercises/contract.ts';
@@ -68,29 +67,8 @@ export const verdictWords = (
   entered?: Value,
 ): string => VERDICTS[result.verdict]({ problem, field, result, entered });
 
-/** What is said of a whole answer in which nothing is counted or marked. */
-const WHOLE: Readonly<Record<'order' | 'choose' | 'say', Readonly<Record<Outcome, string>>>> = {
-  order: {
-    unreadable: 'Move the steps first, then check. This is no try yet.',
-    right: 'That is right: each step has what it needs before it.',
-    'not-right': 'Look at the steps that stand too early. What each of them waits for is written beside it.',
-  },
-  choose: {
-    unreadable: 'Choose one first, then check. This is no try yet.',
-    right: 'That is right.',
-    'not-right': 'Another choice fits.',
-  },
-  say: {
-    unreadable: 'Write your sentence and compare it first. This is no try yet.',
-    right: 'You have said all of it.',
-    'not-right': 'Something is not said yet. Look at what is not ticked.',
-  },
-};
-
 /** What a judge says of the whole answer, to be announced: whether it is a try, and where to look first. */
 export function outcomeWords(problem: ExerciseProblem, { outcome, first, fields }: Judged<FieldOf<KindName>>): string {
-  if (problem.kind === 'order' || problem.kind === 'choose' || problem.kind === 'say')
-    return WHOLE[problem.kind][outcome];
   if (outcome === 'right') return 'That is right.';
   const at = first === null ? '' : `“${fieldLabel(problem, first)}”`;
   if (outcome === 'unreadable') {

@@ -12,6 +12,7 @@ const PARTS = [
   'fade.ts',
   'solution.ts',
   'hints.ts',
+  'clues.ts',
   'missteps.ts',
   'index.ts',
 ];
@@ -51,8 +52,7 @@ test('the slips of one family of figures bring along none of another family', ()
   }
 });
 
-test('the first two hints bring along no maker of other figures and no worked steps', () => {
-  const files = [...bringsAlong(join(ROOT, 'pointing.ts'))];
-  expect(files).toContain(join(ROOT, 'sum/clues.ts'));
+test.each(folders)('the first two hints of %s bring along no maker of other figures and no worked steps', (folder) => {
+  const files = [...bringsAlong(join(ROOT, folder, 'clues.ts'))];
   expect(files.filter((file) => /\/(make|solution|like|hints)\.ts/.test(file))).toEqual([]);
 });

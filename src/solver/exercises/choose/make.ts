@@ -1,11 +1,12 @@
 import type { SideName, StartMove } from '../../piece.ts';
 import { choiceProblem, type Problem, type Refusal, refuse, wholeNumberProblem } from '../../problem.ts';
 import { SIDES } from '../../ranges.ts';
+import { drawWholePiece } from '../draw-whole-piece.ts';
 import { makeable } from '../figures.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { OUTLINE_RULES } from '../outline.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
-import { drawWholePiece, rowEnds, sumIn, type WholePiece } from '../whole-piece.ts';
+import { rowEnds, sumIn, type WholePiece } from '../whole-piece.ts';
 import { picksOf } from './picks.ts';
 import {
   CHOOSE_ASKS,

@@ -1,7 +1,8 @@
 import { choiceProblem, type Problem, type Refusal, refuse } from '../../problem.ts';
+import { drawWholePiece } from '../draw-whole-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { type Draw, draw, pick, type Seed } from '../seed.ts';
-import { drawWholePiece, rowEnds, type WholePiece } from '../whole-piece.ts';
+import { rowEnds, type WholePiece } from '../whole-piece.ts';
 import { type OrderOptions, type OrderProblem, type OrderStepId, SEQUENCES, type Sequence } from './problem.ts';
 import { broken, type Ordered, orderedFor } from './sequence.ts';
 

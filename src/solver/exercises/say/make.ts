@@ -1,8 +1,9 @@
 import { choiceProblem, type Problem, type Refusal, refuse } from '../../problem.ts';
+import { drawWholePiece } from '../draw-whole-piece.ts';
 import { knownLevel, type Level } from '../level.ts';
 import { OUTLINE_RULES } from '../outline.ts';
 import { draw, pick, type Seed } from '../seed.ts';
-import { drawWholePiece, rowEnds, sumIn, type WholePiece } from '../whole-piece.ts';
+import { rowEnds, sumIn, type WholePiece } from '../whole-piece.ts';
 import { SAY_TOPICS, type SayOptions, type SayProblem, type SayTopic } from './problem.ts';
 
 const bundled = (piece: WholePiece): boolean => {
