@@ -7,7 +7,7 @@ const SHARED =
  * with the pages that have them, and what marks them with the first check.
  */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut))\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut)|mark\/read-cells)\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS =
@@ -18,14 +18,14 @@ const PIECE = /src\/solver\/(exercises\/whole-piece|row-start)\./;
 const MARKING = ['mark', 'order', 'choose', 'say'].map((kind) => ({
   name: `marking-${kind}`,
   test: new RegExp(`src/solver/exercises/${kind}/(problem|solve|judge|picks|facts|sequence)\\.`),
-  priority: 1.2,
+  priority: 3,
 }));
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
-  { name: 'shared', test: SHARED, priority: 3 },
-  { name: 'exercises', test: EXERCISES, priority: 2 },
+  { name: 'shared', test: SHARED, priority: 6 },
+  { name: 'exercises', test: EXERCISES, priority: 5 },
   ...MARKING,
-  { name: 'piece-facts', test: PIECE, priority: 1.5 },
-  { name: 'sheets', test: SHEETS, priority: 1 },
+  { name: 'piece-facts', test: PIECE, priority: 4 },
+  { name: 'sheets', test: SHEETS, priority: 2 },
 ];

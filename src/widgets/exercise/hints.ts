@@ -6,10 +6,10 @@ import type { HelpBoard, LikeIt } from './help.ts';
 /** The first two hints of one kind, in data and in words, without what makes and works the third. */
 interface Pointing<K extends KindName> {
   readonly clues: (problem: ProblemOf<K>, field?: FieldOf<K> | null) => Clues<HintKeyOf<K>>;
-  readonly says: Hints<K>;
+  readonly says: Partial<Hints<K>>;
 }
 
-const POINTING: { readonly [K in KindName]: () => Promise<Pointing<K>> } = {
+const POINTING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Pointing<K>> } = {
   sum: async () => ({
     clues: (await import('../../solver/exercises/sum/clues.ts')).clues,
     says: (await import('../../words/exercises/hints/sum.ts')).SUM_HINTS,
@@ -26,9 +26,9 @@ const POINTING: { readonly [K in KindName]: () => Promise<Pointing<K>> } = {
     clues: (await import('../../solver/exercises/order/clues.ts')).clues,
     says: (await import('../../words/exercises/hints/order.ts')).ORDER_HINTS,
   }),
-  choose: async () => ({
+  choose: async (problem) => ({
     clues: (await import('../../solver/exercises/choose/clues.ts')).clues,
-    says: (await import('../../words/exercises/hints/choose.ts')).CHOOSE_HINTS,
+    says: await (await import('./choice-parts.ts')).choiceParts(problem).hints(),
   }),
   say: async () => ({
     clues: (await import('../../solver/exercises/say/clues.ts')).clues,
@@ -61,10 +61,11 @@ export async function nextHint<K extends KindName>(
   built: Element | null,
 ): Promise<HelpBoard> {
   const given = before?.hints ?? [];
-  const { clues, says }: Pointing<K> = await POINTING[kind]();
+  const { clues, says }: Pointing<K> = await POINTING[kind](problem);
   const { look, do: act } = clues(problem, field);
   const next = [look, act][given.length];
-  if (next) return { hints: [...given, says[next.key](next.values)] };
+  const said = next && says[next.key]?.(next.values);
+  if (said) return { hints: [...given, said] };
   const worked = before?.worked ? null : await likeIt(kind, problem, built);
   return { ...(worked && { worked }), hintsDone: true };
 }

@@ -1,4 +1,12 @@
-import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import type {
+  AnswerOf,
+  Asking,
+  ExerciseProblem,
+  FieldOf,
+  JudgeOptions,
+  KindName,
+  ProblemOf,
+} from '../../solver/exercises/contract.ts';
 import { type Family, type FigureFamily, familyOf, familyOfFigure } from '../../solver/exercises/family.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
@@ -22,15 +30,19 @@ const NUMBER_MISSTEPS: { readonly [F in FigureFamily]: () => Promise<{ readonly 
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
 };
 
-const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
+const TELLING: { readonly [F in Exclude<Family, 'choose'>]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
   order: async () => (await import('../../words/slips/tell-order.ts')).tellOrder,
-  choose: async () => (await import('../../words/slips/tell-choose.ts')).tellChoice,
   // Nothing is named as a slip there.
   say: async () => () => null,
 };
+
+async function tellingOf(problem: ExerciseProblem): Promise<Tell> {
+  if (problem.kind === 'choose') return (await import('./choice-parts.ts')).choiceParts(problem).tell();
+  return TELLING[familyOf(problem) as Exclude<Family, 'choose'>]();
+}
 
 export interface Explaining<K extends KindName> {
   explain(
@@ -50,7 +62,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     explanations: readonly SlipSet[],
     certain: boolean,
   ): Promise<Explained> {
-    const tell = await TELLING[familyOf(problem)]();
+    const tell = await tellingOf(problem);
     const slips = explanationsIn(tell, problem, answer, { explanations, needsFollowUp: !certain }).flat();
     return { slips: { say, slips }, followUp: undefined };
   }
@@ -87,7 +99,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
   return {
     async explain(problem, answer, first, options) {
       // Most wrong answers are explained: the words come along with what looks for the slip.
-      const [slips] = await Promise.all([MISSTEPS[kind](problem), TELLING[familyOf(problem)]()]);
+      const [slips] = await Promise.all([MISSTEPS[kind](problem), tellingOf(problem)]);
       const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
         return { slips: { say: noSlipWords(problem, first), slips: [] }, followUp: undefined };

@@ -5,14 +5,18 @@ import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
 import type { WorkingLine } from '../working-list.tsx';
 
-const SAYINGS: { readonly [F in Family]: () => Promise<Sayings> } = {
+const SAYINGS: { readonly [F in Exclude<Family, 'choose'>]: () => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
   rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
   order: async () => (await import('../../words/exercises/steps/order.ts')).ORDER_STEPS,
-  choose: async () => (await import('../../words/exercises/steps/choose.ts')).CHOOSE_STEPS,
   say: async () => (await import('../../words/exercises/steps/say.ts')).SAY_STEPS,
 };
+
+async function sayingsOf(problem: ExerciseProblem): Promise<Sayings> {
+  if (problem.kind === 'choose') return (await import('./choice-parts.ts')).choiceParts(problem).steps();
+  return SAYINGS[familyOf(problem) as Exclude<Family, 'choose'>]();
+}
 
 /** How a problem of each kind is worked; a single figure as its family is. */
 const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<readonly WorkedStepOf<K>[]> } = {
@@ -34,13 +38,13 @@ export async function linesOf<K extends KindName>(
   problem: ExerciseProblem,
   steps: readonly WorkedStepOf<K>[],
 ): Promise<WorkingLine[]> {
-  const sayings = await SAYINGS[familyOf(problem)]();
+  const sayings = await sayingsOf(problem);
   return steps.map((step) => lineOf(sayings, step));
 }
 
 /** The whole working of a problem. A page fetches this when it is asked for. */
 export async function workingOf<K extends KindName>(kind: K, problem: ProblemOf<K>): Promise<WorkingLine[]> {
-  const [steps] = await Promise.all([SOLVING[kind](problem), SAYINGS[familyOf(problem)]()]);
+  const [steps] = await Promise.all([SOLVING[kind](problem), sayingsOf(problem)]);
   return linesOf(problem, steps);
 }
 

@@ -1,10 +1,12 @@
-import { chooseFacts } from '../../solver/exercises/choose/facts.ts';
-import type { ChoiceSlip } from '../../solver/exercises/choose/missteps.ts';
-import { CHOICE_SLIP_WORDS } from './choose.ts';
+import { tellKnotsChoice } from './choose-knots.ts';
+import { tellShapeChoice } from './choose-shape.ts';
+import { tellSumChoice } from './choose-sum.ts';
+import { tellWorkChoice } from './choose-work.ts';
 import type { Tell } from './telling.ts';
 
-/** What lies behind a choice. */
-export const tellChoice: Tell = (slip, problem) =>
-  problem.kind === 'choose' && slip in CHOICE_SLIP_WORDS
-    ? CHOICE_SLIP_WORDS[slip as ChoiceSlip](chooseFacts(problem))
-    : null;
+/** All groups together, for Node; a page fetches the one it needs. */
+export const tellChoice: Tell = (slip, problem, answer) =>
+  tellKnotsChoice(slip, problem, answer) ??
+  tellShapeChoice(slip, problem, answer) ??
+  tellSumChoice(slip, problem, answer) ??
+  tellWorkChoice(slip, problem, answer);

@@ -1,6 +1,6 @@
 import type { AnswerOf } from '../../solver/exercises/contract.ts';
-import { readCells } from '../../solver/exercises/mark/judge.ts';
 import type { MarkProblem } from '../../solver/exercises/mark/problem.ts';
+import { readCells } from '../../solver/exercises/mark/read-cells.ts';
 import {
   type InRowQuestion,
   isFitQuestion,
