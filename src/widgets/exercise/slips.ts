@@ -12,7 +12,6 @@ import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
 import { explanationsIn, FOLLOW_UP, noSlipWords, type Tell } from '../../words/slips/telling.ts';
-import { asksFor } from './asked.ts';
 import type { Explained } from './help.ts';
 
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
@@ -44,6 +43,9 @@ async function tellingOf(problem: ExerciseProblem): Promise<Tell> {
   return TELLING[familyOf(problem) as Exclude<Family, 'choose'>]();
 }
 
+/** Only these have cases that decide; a choice or an order names its slip at once. */
+type FigureProblem = ProblemOf<'sum' | 'number' | 'mark'>;
+
 export interface Explaining<K extends KindName> {
   explain(
     problem: ProblemOf<K>,
@@ -74,9 +76,9 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     sets: readonly SlipSet[],
     earlier: readonly ProblemOf<K>[],
   ): Promise<Explained> {
-    const [{ partingCase, stillPossible }, asks, slips] = await Promise.all([
+    const [{ partingCase, stillPossible }, { figureQuestion }, slips] = await Promise.all([
       import('../../solver/missteps/parting.ts'),
-      asksFor(kind),
+      import('../../words/exercises/questions/figures.ts'),
       MISSTEPS[kind](problem),
     ]);
     const asked = partingCase(slips, judge, problem, sets, earlier);
@@ -85,7 +87,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: asks(asked),
+        question: figureQuestion(asked as FigureProblem),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };

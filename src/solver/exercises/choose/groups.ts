@@ -1,7 +1,7 @@
 import type { ChooseAsk } from './problem.ts';
 
 /** The questions by what they are about; the words of each group are fetched apart. */
-export const CHOOSE_GROUPS = {
+const CHOOSE_GROUPS = {
   knots: ['knot-direction', 'edge-knot', 'turning-knot', 'leading-string', 'first-move', 'let-out'],
   shape: ['corner-cells', 'closing-end', 'bundle-knot'],
   sum: ['borrow', 'odd-half', 'fold-or-string', 'safe-sheet'],

@@ -55,7 +55,7 @@ function firstMove(question: Question): Picks<'first-move'> {
 }
 
 /** The picks of each question, by the rules of the craft (sections 3 to 9). */
-export const PICKS: { readonly [A in ChooseAsk]: (question: Question) => Picks<A> } = {
+const PICKS: { readonly [A in ChooseAsk]: (question: Question) => Picks<A> } = {
   'knot-direction': (question) => {
     const right = rowEnds(question).start === 'left' ? 'forward' : 'backward';
     return [

@@ -60,7 +60,7 @@ function mounting(piece: WholePiece): Ordered<Steps['mounting']> {
 }
 
 /** Every sequence, for a piece and a row of it (craft, sections 3, 5, 6, 7 and 8). */
-export const ORDERED: { readonly [S in Sequence]: (piece: WholePiece) => Ordered<Steps[S]> } = {
+const ORDERED: { readonly [S in Sequence]: (piece: WholePiece) => Ordered<Steps[S]> } = {
   mounting,
   'first-row': () => ({
     steps: ['loop-first', 'pin-leading', 'turn-first', 'ordinary', 'loop-second', 'turn-second'],

@@ -4,7 +4,7 @@ import type { SayAnswer, SayField, SayProblem } from './problem.ts';
 import { solve } from './solve.ts';
 
 /** The points that were ticked; null where nothing was compared yet. */
-export function ticked(problem: SayProblem, answer: SayAnswer | null | undefined): readonly string[] | null {
+function ticked(problem: SayProblem, answer: SayAnswer | null | undefined): readonly string[] | null {
   const listed: unknown = typeof answer === 'object' && answer !== null ? answer.points : null;
   return Array.isArray(listed) ? solve(problem).points.filter((point) => listed.includes(point)) : null;
 }

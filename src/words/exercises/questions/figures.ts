@@ -139,3 +139,9 @@ export const markQuestion = (problem: ProblemOf<'mark'>): QuestionWords => ({
   given: shapedPiece(problem),
   ask: MARK_ASKED[problem.target](problem.from, problem.to),
 });
+
+/** The question of a sum, a figure or cells, whichever it is. */
+export function figureQuestion(problem: ProblemOf<'sum' | 'number' | 'mark'>): QuestionWords {
+  if (problem.kind === 'sum') return sumQuestion(problem);
+  return problem.kind === 'number' ? numberQuestion(problem) : markQuestion(problem);
+}
