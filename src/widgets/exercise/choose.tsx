@@ -37,7 +37,7 @@ function ChooseEntry(props: EntryProps<'choose'>): JSX.Element {
   );
 }
 
-const view: KindView<'choose'> = {
+export const view: KindView<'choose'> = {
   kind: 'choose',
   ready: checking.ready,
   judge: judgeLater(checking),

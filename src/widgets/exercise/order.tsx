@@ -126,7 +126,7 @@ function OrderEntry(props: EntryProps<'order'>): JSX.Element {
   );
 }
 
-const view: KindView<'order'> = {
+export const view: KindView<'order'> = {
   kind: 'order',
   ready: checking.ready,
   judge: judgeLater(checking),

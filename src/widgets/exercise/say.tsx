@@ -66,7 +66,7 @@ function SayEntry(props: EntryProps<'say'>): JSX.Element {
   );
 }
 
-const view: KindView<'say'> = {
+export const view: KindView<'say'> = {
   kind: 'say',
   ready: checking.ready,
   judge: judgeLater(checking),

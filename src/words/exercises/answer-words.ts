@@ -1,7 +1,13 @@
+import { chooseFacts } from '../../solver/exercises/choose/facts.ts';
 import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/contract.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
+import { orderFacts } from '../../solver/exercises/order/facts.ts';
+import { solution as sayPoints } from '../../solver/exercises/say/solution.ts';
 import { count, figure, list } from '../numbers.ts';
+import { choiceWords } from './choose.ts';
 import { fieldLabel } from './labels.ts';
+import { orderStepWords } from './order.ts';
+import { SAY_CLAUSES } from './steps/say.ts';
 
 /** One line of a key: what was asked, and what is right. */
 export interface AnswerLine {
@@ -43,6 +49,19 @@ const TELL: Tell = {
     problem.target === 'first-closing-row'
       ? [{ label: 'Closing begins', value: `in row ${figure(cells[0]?.[0])}` }]
       : rows(cells),
+  order: (problem, { order }) =>
+    order.map((step, index) => ({
+      label: `Step ${index + 1}`,
+      value: orderStepWords(problem.of, step, orderFacts(problem)),
+    })),
+  choose: (problem, { choice }) => [
+    { label: fieldLabel(problem, 'choice'), value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
+  ],
+  say: (problem) =>
+    sayPoints(problem).map((step, index) => ({
+      label: `Point ${index + 1}`,
+      value: SAY_CLAUSES[step.key](step.values),
+    })),
 };
 
 /** What is right, as it stands on a teacher's key; a line for each figure that was asked. */
