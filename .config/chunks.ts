@@ -1,6 +1,6 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/reading\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /**
  * What a page with exercises loads to show and check them, whatever their kinds. The views of the other kinds come
@@ -10,8 +10,10 @@ const EXERCISES =
   /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut)|mark\/read-cells)\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
-const SHEETS =
-  /src\/solver\/exercises\/(level|seed|draw-[\w-]+|\w+\/(make|fade|draw-thread))\.|node_modules\/pure-rand/;
+const SHEETS = /src\/solver\/exercises\/(level|draw-[\w-]+|\w+\/(make|fade|draw-thread))\./;
+
+/** What chance decides, for exercises and for the crossings of a knot: the one needs nothing of the other. */
+const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
 
 /** What marks the kinds whose judge is fetched, and what speaks of their piece: none of it wants the makers. */
 const PIECE = /src\/solver\/(exercises\/whole-piece|row-start)\./;
@@ -27,5 +29,6 @@ export const chunkGroups = [
   { name: 'exercises', test: EXERCISES, priority: 5 },
   ...MARKING,
   { name: 'piece-facts', test: PIECE, priority: 4 },
+  { name: 'chance', test: CHANCE, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 2 },
 ];
