@@ -23,12 +23,17 @@ const MARKING = ['mark', 'order', 'choose', 'say'].map((kind) => ({
   priority: 3,
 }));
 
+/** What a page fetches with the first help, whatever its kind; in one file it is smaller than in ten. */
+const HELP =
+  /src\/widgets\/exercise\/(slips|hints|working|help-board)\.|src\/solver\/missteps\/(explain|parting)\.|src\/words\/exercises\/(steps\/saying|hints\/hint|questions\/figures)\.|src\/words\/slips\/telling\.|src\/solver\/exercises\/(sum|number|mark)\/clues\./;
+
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 6 },
   { name: 'exercises', test: EXERCISES, priority: 5 },
   ...MARKING,
   { name: 'piece-facts', test: PIECE, priority: 4 },
+  { name: 'help', test: HELP, priority: 3 },
   { name: 'chance', test: CHANCE, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 2 },
 ];
