@@ -7,7 +7,7 @@ const SHARED =
  * with the pages that have them, and what marks them with the first check.
  */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/(labels|verdict-words)\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut)|mark\/read-cells)\.|src\/solver\/row-bundles\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|number-entry|sum|number|mark|later))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/exercises\/labels\.|src\/solver\/exercises\/(conclude|family|figures|outline|read|(sum|number)\/(judge|solve|problem|cut)|mark\/read-cells)\.|src\/solver\/row-bundles\./;
 
 /** What makes problems with other figures than the page was built with. */
 const SHEETS = /src\/solver\/exercises\/(level|draw-[\w-]+|\w+\/(make|fade|draw-thread))\./;
@@ -19,13 +19,19 @@ const CHANCE = /src\/solver\/exercises\/seed\.|node_modules\/pure-rand/;
 const PIECE = /src\/solver\/(exercises\/whole-piece|row-start)\./;
 const MARKING = ['mark', 'order', 'choose', 'say'].map((kind) => ({
   name: `marking-${kind}`,
-  test: new RegExp(`src/solver/exercises/${kind}/(problem|solve|judge|picks|facts|sequence)\\.`),
+  test: new RegExp(
+    `src/solver/exercises/${kind}/(problem|solve|judge|picks|facts|sequence|groups${kind === 'mark' ? '' : '|missteps|solution|clues'})\\.`,
+  ),
   priority: 3,
 }));
 
 /** What a page fetches with the first help, whatever its kind; in one file it is smaller than in ten. */
 const HELP =
-  /src\/widgets\/exercise\/(slips|hints|working|help-board)\.|src\/solver\/missteps\/(explain|parting)\.|src\/words\/exercises\/(steps\/saying|hints\/hint|questions\/figures)\.|src\/words\/slips\/telling\.|src\/solver\/exercises\/(sum|number|mark)\/clues\./;
+  /src\/widgets\/exercise\/(slips|hints|working|help-board)\.|src\/solver\/missteps\/(explain|parting)\.|src\/words\/exercises\/(verdict-words|steps\/saying|hints\/hint|questions\/figures)\.|src\/words\/slips\/telling\.|src\/solver\/exercises\/sum\/clues\./;
+
+/** What all groups of choices share of their words. */
+const CHOICE_PARTS =
+  /src\/widgets\/exercise\/choice-parts\.|src\/words\/(exercises\/(choices\/saying|steps\/chosen)|slips\/tell-choices)\./;
 
 /** How the browser's script is put into files: by what is loaded together. */
 export const chunkGroups = [
@@ -34,6 +40,7 @@ export const chunkGroups = [
   ...MARKING,
   { name: 'piece-facts', test: PIECE, priority: 4 },
   { name: 'help', test: HELP, priority: 3 },
+  { name: 'choice-parts', test: CHOICE_PARTS, priority: 3 },
   { name: 'chance', test: CHANCE, priority: 2 },
   { name: 'sheets', test: SHEETS, priority: 2 },
 ];

@@ -20,6 +20,9 @@ export function later<Part>(fetching: () => Promise<Part>): Later<Part> {
   };
 }
 
+/** What says how figures and cells were judged; it comes with the first check. */
+export const verdicts = later(() => import('../../words/exercises/verdict-words.ts'));
+
 /** A judge that is fetched before it is asked: until it has come nothing can be read. */
 export const judgeLater =
   <K extends KindName>(fetched: Later<{ readonly judge: KindView<K>['judge'] }>): KindView<K>['judge'] =>

@@ -1,9 +1,8 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
-import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
-import { judgeLater, later } from './later.ts';
+import { judgeLater, later, verdicts } from './later.ts';
 import type { EntryProps, KindView } from './view.ts';
 
 const checking = later(() => import('../../solver/exercises/mark/judge.ts'));
@@ -96,7 +95,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
             const say = () => {
               const judged = props.judged?.fields[`row-${row}`];
               return judged && judged.verdict !== 'right'
-                ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdictWords(props.problem, `row-${row}`, judged)}`
+                ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdicts.part()?.verdictWords(props.problem, `row-${row}`, judged)}`
                 : '';
             };
             return (
@@ -113,7 +112,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 
 export const view: KindView<'mark'> = {
   kind: 'mark',
-  ready: checking.ready,
+  ready: () => Promise.all([checking.ready(), verdicts.ready()]),
   judge: judgeLater(checking),
   answer: (entered) => ({ cells: cellsOf(entered) }),
   Entry: MarkEntry,
