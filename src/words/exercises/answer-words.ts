@@ -1,9 +1,15 @@
+import { chooseFacts } from '../../solver/exercises/choose/facts.ts';
 import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/contract.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
+import { orderFacts } from '../../solver/exercises/order/facts.ts';
+import { solution as sayPoints } from '../../solver/exercises/say/solution.ts';
 import { count, figure, list } from '../numbers.ts';
 import { ACT_NAMES } from './act-names.ts';
+import { choiceWords } from './choose.ts';
 import { fieldLabel } from './labels.ts';
+import { orderStepWords } from './order.ts';
 import { FAULT_NAMES, placeWords } from './spot-sheet.ts';
+import { SAY_CLAUSES } from './steps/say.ts';
 
 /** One line of a key: what was asked, and what is right. */
 export interface AnswerLine {
@@ -50,6 +56,19 @@ const TELL: Tell = {
     { label: fieldLabel(problem, 'place'), value: placeWords(problem, place) },
     { label: fieldLabel(problem, 'fault'), value: FAULT_NAMES[fault] },
   ],
+  order: (problem, { order }) =>
+    order.map((step, index) => ({
+      label: `Step ${index + 1}`,
+      value: orderStepWords(problem.of, step, orderFacts(problem)),
+    })),
+  choose: (problem, { choice }) => [
+    { label: fieldLabel(problem, 'choice'), value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
+  ],
+  say: (problem) =>
+    sayPoints(problem).map((step, index) => ({
+      label: `Point ${index + 1}`,
+      value: SAY_CLAUSES[step.key](step.values),
+    })),
 };
 
 /** What is right, as it stands on a teacher's key; a line for each figure that was asked. */
