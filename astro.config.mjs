@@ -21,11 +21,17 @@ export default defineConfig({
   prefetch: false,
   markdown: { syntaxHighlight: false },
   vite: {
+    plugins: [
+      {
+        name: 'no-module-preload',
+        // The script that would fetch a part's own parts ahead of it weighs more than most parts. Astro takes nothing
+        // of this from the environment below.
+        configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+      },
+    ],
     environments: {
       client: {
         build: {
-          // The script that would fetch a part's own parts ahead of it weighs more than most parts.
-          modulePreload: false,
           rolldownOptions: {
             output: {
               // Small files compress badly: what every lesson loads comes in one, and what every exercise loads.

@@ -4,7 +4,7 @@ const SHARED =
 
 /** What a page with exercises loads to show them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|verdict-words|act-names))\.|src\/solver\/exercises\/row\/problem\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|later|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|act-names))\.|src\/solver\/exercises\/row\/problem\./;
 
 /** What checks a figure, a sum or marked cells; it comes with the first check. */
 const JUDGING =
@@ -12,7 +12,10 @@ const JUDGING =
 
 /** What finds the help that is asked for; one file of it is smaller than five. */
 const HELP =
-  /src\/widgets\/exercise\/(slips|hints|working|help-board)\.|src\/solver\/missteps\/(parting|explain)\.|src\/solver\/exercises\/pointing\.|src\/words\/(slips\/telling|exercises\/(steps\/saying|hints\/hint))\./;
+  /src\/widgets\/exercise\/(slips|hints|working|help-board)\.|src\/solver\/missteps\/(parting|explain)\.|src\/solver\/exercises\/pointing\.|src\/words\/(slips\/telling|exercises\/hints\/hint)\./;
+
+/** How a step is put into words: for the help, and for the model answer of what was explained. */
+const SAYING = /src\/words\/exercises\/steps\/saying\./;
 
 /** How a row is tied, and what can be amiss on a sheet. */
 const TYING = /src\/solver\/exercises\/(row\/(tie|habits|solve)|spot\/(in-\w+|solve|places|problem))\./;
@@ -42,9 +45,10 @@ export const chunkGroups = [
   { name: 'shared', test: SHARED, priority: 7 },
   { name: 'exercises', test: EXERCISES, priority: 6 },
   { name: 'judging', test: JUDGING, priority: 6 },
+  { name: 'saying', test: SAYING, priority: 6 },
   { name: 'help', test: HELP, priority: 5 },
+  { name: 'piece-facts', test: PIECE, priority: 5 },
   ...MARKING,
-  { name: 'piece-facts', test: PIECE, priority: 4 },
   { name: 'choice-parts', test: CHOICE_PARTS, priority: 4 },
   { name: 'tying', test: TYING, priority: 3 },
   { name: 'chance', test: CHANCE, priority: 2 },

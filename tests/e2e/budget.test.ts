@@ -149,7 +149,8 @@ async function answerBySlip(sheet: Locator, kind: KindName): Promise<void> {
     const { place, fault } = exercises.spot.solve(problem);
     await sheet.locator(`input[value="${placesOf(problem).find((each) => each !== place)}"]`).check();
     await sheet.locator(`input[value="${SPOT_FAULTS[problem.in].find((each) => each !== fault)}"]`).check();
-  } else if (problem.kind === 'order') await putInOrder(sheet, slippedAnswer('order', problem).order);
+  } else if (problem.kind === 'order' && half) await sheet.getByRole('button', { name: /^Later/ }).click();
+  else if (problem.kind === 'order') await putInOrder(sheet, slippedAnswer('order', problem).order);
   else if (problem.kind === 'choose') await choose(sheet, problem, slippedAnswer('choose', problem).choice);
   else if (problem.kind === 'say') await sayAndTick(sheet, 'Two sides, and a string for each.', 1);
   else

@@ -13,11 +13,11 @@ import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
 import type { QuestionWords } from '../../words/exercises/question-words.ts';
-import { outcomeWords } from '../../words/exercises/verdict-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 import { createStorageWords } from '../storage-say.ts';
 import { Working, type WorkingLine } from '../working-list.tsx';
 import type { HelpBoard } from './help.ts';
+import { verdicts } from './later.ts';
 import { Question } from './question.tsx';
 import type { Entered, KindView } from './view.ts';
 
@@ -302,7 +302,9 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
       <div class="exercise-say" ref={say} tabindex="-1" role="status" aria-live="polite">
         <Show when={judged()}>
           {(verdict) => (
-            <p data-outcome={verdict().outcome}>{view.outcome?.(verdict()) ?? outcomeWords(problem(), verdict())}</p>
+            <p data-outcome={verdict().outcome}>
+              {view.outcome?.(verdict()) ?? verdicts.part()?.outcomeWords(problem(), verdict())}
+            </p>
           )}
         </Show>
         <Show when={boardParts()}>{(parts) => parts().Board({ board: help })}</Show>

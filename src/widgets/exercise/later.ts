@@ -16,3 +16,6 @@ export function later<Part>(fetching: () => Promise<Part>): Later<Part> {
     part: () => part,
   };
 }
+
+/** What says how an answer was judged; it comes with the judge. */
+export const verdicts = later(() => import('../../words/exercises/verdict-words.ts'));
