@@ -1,10 +1,10 @@
 /** Modules that a page with any widget loads: Solid, and the small parts that widgets share. */
 const SHARED =
-  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf)\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
+  /node_modules\/solid-js|\.config\/islands\/|src\/widgets\/(figures-switch|choice|whole-number|live-part|working-list|reading|problem-words)\.|src\/store\/(reading|shelf|safe-storage|progress\/(notes|page-name|standing|told))\.|src\/solver\/(problem|ranges)\.|src\/words\/(choices|numbers)\./;
 
 /** What a page with exercises loads to show them, whatever their kinds. */
 const EXERCISES =
-  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|later|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern|safe-storage)\.|src\/words\/(thread-names|exercises\/(labels|act-names))\.|src\/solver\/exercises\/row\/problem\./;
+  /src\/widgets\/(storage-say|exercise\/(frame|question|late-judge|later|number-entry|drawn|sum|number|mark|row|spot))\.|src\/store\/(answers|concern)\.|src\/words\/(thread-names|exercises\/(labels|act-names))\.|src\/solver\/exercises\/row\/problem\./;
 
 /** What checks a figure, a sum or marked cells; it comes with the first check. */
 const JUDGING =

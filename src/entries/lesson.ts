@@ -1,4 +1,5 @@
 import { z } from 'astro/zod';
+import { SKILLS } from '../solver/exercises/skills.ts';
 
 /** What a field of a writer's file is for and what may stand there, in words for the writer. */
 export interface FieldNote {
@@ -54,10 +55,15 @@ export const lesson = z.strictObject({
     description: 'The lesson in two lines.',
     works: 'A list of exactly 2 lines, each of 5 to 160 characters',
   }),
-  skills: z.array(id).max(6).default([]).register(notes, {
-    description: 'Ids of the skills that the exercises of this lesson practise.',
-    works: 'A list of up to 6 ids in small letters with hyphens, such as fitting-sum',
-  }),
+  skills: z
+    .array(z.enum(SKILLS))
+    .max(6)
+    .default([])
+    .register(notes, {
+      description:
+        'The skills that this lesson teaches, the foremost first. Exercises whose kind has no skill of its own practise that one.',
+      works: `A list of up to 6 of ${SKILLS.join(', ')}`,
+    }),
 });
 
 export type Lesson = z.infer<typeof lesson>;

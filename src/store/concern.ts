@@ -21,6 +21,8 @@ export interface ConcernKind<T extends object, Change> {
   readonly migrations?: Readonly<Record<number, (raw: Raw) => Raw>>;
   /** A smaller value to keep where there is no room; null where it can't be smaller. */
   readonly shrink?: (value: T) => T | null;
+  /** Puts what can't be read in safety, before anything is kept in its place; where that fails, nothing is. */
+  readonly setAside?: (key: string, device: Device) => Keeping;
 }
 
 export interface Loaded<T> {
@@ -43,6 +45,7 @@ export interface Concern<T, Change> {
 }
 
 const PREFIX = 'evenfold.';
+
 const KEPT: Keeping = { kept: true };
 const isRaw = (value: unknown): value is Raw => typeof value === 'object' && value !== null && !Array.isArray(value);
 
@@ -118,8 +121,9 @@ export function concern<T extends object, Change extends object>(
     const good = kind.goodPart?.(change) ?? null;
     pending = [...pending, good ?? change];
     const before = kept();
-    const keeping =
-      before.keeping.kept || before.keeping.why === 'unreadable' ? write(withPending(before.value)) : before.keeping;
+    const { keeping: found } = before;
+    const ready = found.kept || found.why !== 'unreadable' ? found : (kind.setAside?.(key, device) ?? KEPT);
+    const keeping = ready.kept ? write(withPending(before.value)) : ready;
     if (keeping.kept) pending = [];
     lastKeeping = keeping;
     tell();

@@ -2,7 +2,7 @@ import type { Keeping, NotKept } from '../words/storage-words.ts';
 import { pageShelf } from './shelf.ts';
 
 /** The part of a browser's storage that is used. */
-export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
 /** What other pages of the workbook write on this device, as it happens: the key, or null for all of them. */
 export type Watch = (changed: (key: string | null) => void) => () => void;
@@ -46,6 +46,16 @@ function onShelf<T>(device: Device, act: (shelf: Shelf) => T, failed: NotKept): 
 export function readText(key: string, device: Device = thisDevice): Read {
   const found = onShelf(device, (shelf) => ({ text: shelf.getItem(key) }), 'blocked');
   return typeof found === 'string' ? { why: found } : found;
+}
+
+/** The keys that begin so; none where nothing can be read. Never throws. */
+export function namesOnShelf(beginning: string, device: Device = thisDevice): readonly string[] {
+  const found = onShelf(
+    device,
+    (shelf) => Array.from({ length: shelf.length }, (_, place) => shelf.key(place) ?? ''),
+    'blocked',
+  );
+  return typeof found === 'string' ? [] : found.filter((name) => name.startsWith(beginning));
 }
 
 /** Keeps a text, or takes it away where it is null. Never throws; what was kept before stays when there is no room. */

@@ -73,7 +73,7 @@ test.describe('at 400 % zoom, a window of 320 pixels', () => {
 
   for (const [strings, size] of Object.entries(EXTREMES)) {
     test(`no lesson is cut off with ${strings}, and none misses a figure`, async ({ page }) => {
-      test.setTimeout(60_000);
+      test.setTimeout(180_000);
       await withOwnKept(page, size);
       for (const name of LESSON_NAMES) {
         await openLesson(page, name);

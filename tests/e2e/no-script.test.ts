@@ -63,7 +63,8 @@ test('one’s own piece says that it needs script, and where the sum is taught b
 test('the charts are there to look at, and to take away as text', async ({ page }) => {
   await page.goto('charts/');
   const chart = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'Pear' }) });
-  await expect(chart.getByRole('img')).toBeVisible();
+  await expect(chart.getByRole('img', { name: /^Pear: 15 columns wide/ })).toBeVisible();
+  await expect(chart.getByRole('img', { name: 'Pear, finished' })).toBeVisible();
   const link = await chart.getByRole('link', { name: 'As text' }).getAttribute('href');
   const text = await (await page.request.get(link ?? '')).text();
   expect(text).toMatch(/^chart Pear\n/);

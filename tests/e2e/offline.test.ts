@@ -58,7 +58,7 @@ test('with a network the search page is whole, too, and says when nothing was fo
   await page.getByRole('searchbox').fill('bundle');
   await expect(page.locator('.search-found li').nth(5)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     expect((await new AxeBuilder({ page }).analyze()).violations, colorScheme).toEqual([]);
   }
 });

@@ -165,7 +165,7 @@ test('axe finds nothing on sheets and key, and a phone shows them whole', async 
     await expect(papers(page).first()).toBeVisible();
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       expect((await new AxeBuilder({ page }).analyze()).violations, `${show} ${colorScheme}`).toEqual([]);
     }
   }

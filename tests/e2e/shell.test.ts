@@ -27,7 +27,7 @@ test('every page is reached by links, has one h1, its landmarks and nothing axe 
     await expect(page.locator('h1'), path).toHaveCount(1);
     await expect(page.locator('main'), path).toHaveCount(1);
     for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme });
+      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
       const { violations } = await new AxeBuilder({ page })
         .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
         .analyze();
@@ -37,6 +37,7 @@ test('every page is reached by links, has one h1, its landmarks and nothing axe 
 });
 
 test('no page is wider than a window of 320 pixels', async ({ page, baseURL }) => {
+  test.setTimeout(180_000);
   await page.setViewportSize({ width: 320, height: 640 });
   for (const path of await pagesFrom(page, baseURL ?? '')) {
     await page.goto((baseURL ?? '') + path);
@@ -105,6 +106,7 @@ test('nothing shifts while the faces arrive', async ({ page }) => {
 });
 
 test('nothing comes from another place, and no rule of the page is broken', async ({ page, baseURL }) => {
+  test.setTimeout(180_000);
   const elsewhere: string[] = [];
   const complaints = consoleOf(page);
   page.on('request', (request) => {

@@ -287,7 +287,7 @@ test('with less motion nothing moves by itself, and axe finds nothing, in both t
   await page.keyboard.press('ArrowDown');
   expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
   for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
     for (const way of ['each knot', 'before and after']) {
       await viewer.getByRole('radio', { name: way }).check();
       const { violations } = await new AxeBuilder({ page }).include('.piece-viewer').analyze();

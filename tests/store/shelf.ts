@@ -16,6 +16,7 @@ export class SharedShelf {
     const told = (key: string | null): void => {
       for (const [other, heard] of this.pages) if (other !== page) for (const each of [...heard]) each(key);
     };
+    const { texts } = this;
     const shelf: Shelf = {
       getItem: (key) => this.texts.get(key) ?? null,
       setItem: (key, text) => {
@@ -27,6 +28,10 @@ export class SharedShelf {
       removeItem: (key) => {
         this.texts.delete(key);
         told(key);
+      },
+      key: (place) => [...this.texts.keys()][place] ?? null,
+      get length() {
+        return texts.size;
       },
     };
     return {

@@ -11,6 +11,7 @@ import type {
 import { seedIn } from '../../solver/exercises/sheet-code.ts';
 import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
+import { TOLD, type Told } from '../../store/progress/told.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
 import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
@@ -64,6 +65,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const { id } = props;
   const { Entry } = view;
   let say: HTMLDivElement | undefined;
+  let form: HTMLFormElement | undefined;
   const built: Asked<K> = {
     problem: props.problem,
     question: props.question,
@@ -225,19 +227,33 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     if (help()?.slips) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };
 
+  /** Tells the page of a try, or of the slips behind it; whoever keeps progress listens. */
+  const tell = (told: Partial<Told>) => {
+    const detail = { exercise: id, kind: view.kind, level: props.level, seed: keptAs(), problem: problem(), ...told };
+    form?.dispatchEvent(new CustomEvent(TOLD, { bubbles: true, detail }));
+  };
+  const tellSlips = () => {
+    const slips = help()?.slips?.named;
+    if (slips) tell({ slips });
+  };
+
   const check = (options?: JudgeOptions<FieldOf<K>>) => {
     void view.ready().then(() => judgeNow(options));
   };
   const judgeNow = (options?: JudgeOptions<FieldOf<K>>) => {
-    const verdict = view.judge(problem(), view.answer(whole()), options);
+    const answer = view.answer(whole());
+    const verdict = view.judge(problem(), answer, options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
-    const done = !options && verdict.outcome === 'right';
-    keep({ checked: !options, ...(done ? { solved: true } : {}) });
+    // Enter in the last field checks all of them.
+    const done = verdict.outcome === 'right' && view.judge(problem(), answer).outcome === 'right';
+    const { hints, solutionSeen } = loadAnswer(id, keptAs()).value;
+    if (done || verdict.outcome === 'not-right') tell({ outcome: verdict.outcome, aided: hints > 0 || solutionSeen });
+    keep({ checked: !options || done, ...(done ? { solved: true } : {}) });
     if (done) setSolved(true);
     if (verdict.outcome === 'not-right') {
       if (!options && verdict.first !== null) saveAnswer('missed', view.kind, { entered: { field: verdict.first } });
-      void explain(options);
+      void explain(options).then(tellSlips);
     } else if (help()) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };
 
@@ -252,6 +268,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
 
   return (
     <form
+      ref={form}
       class="exercise-form"
       data-asked={ready() ? '' : undefined}
       data-solved={solved() ? '' : undefined}
@@ -324,6 +341,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
                 // The case goes, and the focus with it: it moves to what is said of it.
                 if (!found.followUp) say?.focus();
                 setHelp({ ...help(), ...found });
+                tellSlips();
               }}
             />
           ) : null;

@@ -12,7 +12,14 @@ export interface FollowUpCase {
 
 /** What lies behind a wrong answer: a leading sentence, the slips as far as they are known, and a case that decides. */
 export interface Explained {
-  readonly slips?: { readonly say: string; readonly slips: readonly SlipWords[] } | undefined;
+  readonly slips?:
+    | {
+        readonly say: string;
+        readonly slips: readonly SlipWords[];
+        /** Their ids, where it is certain that it was they. */
+        readonly named?: readonly string[] | undefined;
+      }
+    | undefined;
   readonly followUp?: FollowUpCase | undefined;
 }
 

@@ -71,7 +71,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
   ): Promise<Explained> {
     const tell = await tellingOf(problem);
     const slips = explanationsIn(tell, problem, answer, { explanations, needsFollowUp: !certain }).flat();
-    return { slips: { say, slips }, followUp: undefined };
+    return { slips: { say, slips, named: certain ? explanations[0] : undefined }, followUp: undefined };
   }
 
   /** Asks the smallest case on which the explanations differ; where there is none, says that it can't be told. */
