@@ -82,7 +82,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const [keeping, setKeeping] = createSignal<Keeping>({ kept: true });
   const [help, setHelp] = createSignal<HelpBoard | null>(null);
   /** What shows the help; it comes with the first of it. */
-  const [boardParts, setBoardParts] = createSignal<typeof import('./help-board.tsx') | null>(null);
+  const [boardParts, setBoardParts] = createSignal<Pick<
+    typeof import('./help-board.tsx'),
+    'Board' | 'FollowUp'
+  > | null>(null);
   /** The working up to the figure asked for, where nothing of the answer itself can be given. */
   const [lines, setLines] = createSignal<readonly WorkingLine[]>(props.lines);
   /** The learner reads with own figures that make no problem here. */
@@ -181,10 +184,10 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   ): Promise<boolean> {
     const before = problem();
     const mine = turn.then(async () => {
-      const [arrived, shownBy] = await Promise.all([part, import('./help-board.tsx')]);
-      const shown = await use(arrived, before);
+      const shown = await use(await part, before);
+      const { Board, FollowUp } = await import('./help-board.tsx');
       if (before !== problem()) return false;
-      setBoardParts(() => shownBy);
+      setBoardParts({ Board, FollowUp });
       setHelp({ ...help(), ...shown });
       return true;
     });

@@ -3,7 +3,7 @@ import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/con
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { orderFacts } from '../../solver/exercises/order/facts.ts';
 import { solution as sayPoints } from '../../solver/exercises/say/solution.ts';
-import { count, figure, list } from '../numbers.ts';
+import { capital, count, figure, list } from '../numbers.ts';
 import { ACT_NAMES } from './act-names.ts';
 import { choiceWords } from './choose.ts';
 import { fieldLabel } from './labels.ts';
@@ -56,19 +56,25 @@ const TELL: Tell = {
     { label: fieldLabel(problem, 'place'), value: placeWords(problem, place) },
     { label: fieldLabel(problem, 'fault'), value: FAULT_NAMES[fault] },
   ],
-  order: (problem, { order }) =>
-    order.map((step, index) => ({
-      label: `Step ${index + 1}`,
-      value: orderStepWords(problem.of, step, orderFacts(problem)),
-    })),
+  order: (problem, { order }) => [
+    {
+      label: 'An order that is right',
+      value: order
+        .map((step, index) => `${index + 1}. ${orderStepWords(problem.of, step, orderFacts(problem))}`)
+        .join(' '),
+    },
+  ],
   choose: (problem, { choice }) => [
     { label: fieldLabel(problem, 'choice'), value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
   ],
-  say: (problem) =>
-    sayPoints(problem).map((step, index) => ({
-      label: `Point ${index + 1}`,
-      value: SAY_CLAUSES[step.key](step.values),
-    })),
+  say: (problem) => [
+    {
+      label: 'What a maker might say',
+      value: sayPoints(problem)
+        .map((step) => `${capital(SAY_CLAUSES[step.key](step.values))}.`)
+        .join(' '),
+    },
+  ],
 };
 
 /** What is right, as it stands on a teacher's key; a line for each figure that was asked. */
