@@ -21,11 +21,21 @@ export default defineConfig({
   prefetch: false,
   markdown: { syntaxHighlight: false },
   vite: {
+    plugins: [
+      {
+        name: 'no-module-preload',
+        enforce: 'pre',
+        // The script that would fetch a part's own parts ahead of it weighs more than most parts. Astro takes nothing
+        // of this from the environment below.
+        configEnvironment: (name) => (name === 'client' ? { build: { modulePreload: false } } : undefined),
+        // Nor is its helper wanted: where it goes by another name, it comes along and does no harm.
+        load: (id) =>
+          id === '\0vite/preload-helper.js' ? 'export const __vitePreload = (fetches) => fetches();' : undefined,
+      },
+    ],
     environments: {
       client: {
         build: {
-          // The script that would fetch a part's own parts ahead of it weighs more than most parts.
-          modulePreload: false,
           rolldownOptions: {
             output: {
               // Small files compress badly: what every lesson loads comes in one, and what every exercise loads.

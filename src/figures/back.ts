@@ -1,6 +1,6 @@
 import type { RowPlan } from '../solver/piece.ts';
 import type { Plan } from '../solver/plan.ts';
-import { LONGEST_FREE_FLOAT } from '../solver/thread/floats.ts';
+import { LONGEST_FREE_FLOAT } from '../solver/thread/free-float.ts';
 import { colourRuns, rowFloats } from '../solver/thread/row-floats.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text } from './drawing.ts';

@@ -1,7 +1,8 @@
 import { advisePlan, pictureLost } from './advise.ts';
 import type { Plan } from './plan.ts';
 import { eveningOf, makingMinutes } from './thread/evening.ts';
-import { LONGEST_FREE_FLOAT, RESTING_ROWS } from './thread/floats.ts';
+import { RESTING_ROWS } from './thread/floats.ts';
+import { LONGEST_FREE_FLOAT } from './thread/free-float.ts';
 
 /**
  * The figures a sentence may name. Lessons ask for them by these names, so that no number is typed into

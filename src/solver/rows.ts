@@ -2,10 +2,10 @@ import type { Chart } from './chart.ts';
 import { checkChart } from './chart-check.ts';
 import { fitProblem } from './fit-check.ts';
 import { outlineProblem } from './outline.ts';
-import type { Bundles, Fit, Knot, RowPlan, Run, SideName, StartMove } from './piece.ts';
+import type { Bundles, Fit, Knot, RowPlan, Run, SideName } from './piece.ts';
 import { choiceProblem, type Refusal, refuse } from './problem.ts';
 import { SIDES } from './ranges.ts';
-import { directionOf } from './row-bundles.ts';
+import { directionOf, moveAtStart } from './row-start.ts';
 
 export interface RowsInput {
   readonly fit: Fit;
@@ -15,14 +15,6 @@ export interface RowsInput {
   readonly startSide?: SideName | undefined;
   /** With a chart the runs carry colours; it must be as wide as the fit and as high as the outline. */
   readonly chart?: Chart | undefined;
-}
-
-/** What the leading string or a base string does before the first knot of a row, from the edge's two sizes. */
-function moveAtStart(before: number, now: number): StartMove {
-  if (now < before) return 'let-out';
-  if (now === before) return 'none';
-  // From a single edge string the leading string waits outside both strings; from a bundle it waits inside.
-  return before === 1 ? 'carry-behind' : 'take-in';
 }
 
 /**

@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { placesOf } from '../../src/solver/exercises/spot/places.ts';
+import type { WorkedStepOf } from '../../src/solver/exercises/steps.ts';
 import { type ExerciseProblem, exercises, type KindName } from '../../src/solver/index.ts';
 import { fieldLabel } from '../../src/words/exercises/labels.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
@@ -33,6 +34,8 @@ const BOOKKEEPING = [
   'aria-labelledby',
   'aria-describedby',
   'tabindex',
+  'rows',
+  'maxlength',
   'uid',
   'component-url',
   'component-export',
@@ -83,33 +86,35 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
 
 const figuresOf = (text: string): number[] => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number);
 
+const beforeTheLast = <K extends 'number' | 'choose'>(kind: K, steps: readonly WorkedStepOf<K>[]): string[] =>
+  steps.filter(({ gives }) => gives === null).map((step) => `${stepSum(kind, step)} ${stepWords(kind, step)}`);
+
 /** What a half-worked form gives: figures of the sum, or the steps of the working before the one that answers. */
 function halfGiven(problem: ExerciseProblem): string[] {
   if (problem.kind === 'sum') return Object.values(exercises.sum.fade(problem).given).map(String);
-  if (problem.kind !== 'number') return [];
-  const before = exercises.number.solution(problem).filter(({ gives }) => gives === null);
-  return before.map((step) => `${stepSum('number', step)} ${stepWords('number', step)}`);
+  if (problem.kind === 'number') return beforeTheLast('number', exercises.number.solution(problem));
+  return problem.kind === 'choose' ? beforeTheLast('choose', exercises.choose.solution(problem)) : [];
 }
 
 /** Every number that an exercise may show before it is answered: its question's, its labels', and those given in a half-worked form. */
 function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
-  const { given, ask } = questionWords(problem);
+  const { given, ask, parts = [] } = questionWords(problem);
   const labels =
-    problem.kind === 'mark'
-      ? []
-      : problem.kind === 'number'
-        ? [fieldLabel(problem, 'figure')]
+    problem.kind === 'number'
+      ? [fieldLabel(problem, 'figure')]
+      : problem.kind === 'sum'
+        ? problem.fields.map((field) => fieldLabel(problem, field))
         : problem.kind === 'row'
           ? ['How many things hands do: 7', ...Array.from({ length: problem.width }, (_, n) => `string ${n + 1}`)]
           : problem.kind === 'spot'
             ? placesOf(problem).map((place) => `${place} ${placeWords(problem, place)}`)
-            : problem.fields.map((field) => fieldLabel(problem, field));
+            : [];
   const half = level === 'half-worked' ? halfGiven(problem) : [];
   const chart =
     problem.kind === 'mark'
       ? Array.from({ length: Math.max(problem.width, problem.height) }, (_, index) => index + 1)
       : [];
-  return new Set([...figuresOf([given, ask, ...labels, ...half].join(' ')), ...chart]);
+  return new Set([...figuresOf([given, ask, ...parts, ...labels, ...half].join(' ')), ...chart]);
 }
 
 /** The figures of an exercise, on the sheet and in its data, that neither its question nor what is given holds. */
@@ -167,4 +172,19 @@ test('the search for answers finds them once they are shown', async ({ page }) =
   const data = dataOf(found);
   const problem = problemFrom(data) as ReturnType<typeof exercises.sum.make>;
   expect(beyond(found, problem as ExerciseProblem, data)).toEqual(expect.arrayContaining([22]));
+});
+
+test('what a maker would say of a thing stands on no page before it is compared', async ({ page }) => {
+  let asked = 0;
+  for (const name of LESSON_NAMES) {
+    const html = await (await page.request.get(`lessons/${LESSONS[name]}/`)).text();
+    for (const exercise of await exercisesIn(page, html)) {
+      if (exercise.kind !== ('say' as KindName)) continue;
+      asked += 1;
+      const problem = problemFrom(dataOf(exercise)) as ReturnType<typeof exercises.say.make>;
+      for (const step of exercises.say.solution(problem as never))
+        expect.soft(html, `${name} #${exercise.id}`).not.toContain(stepWords('say', step).slice(0, -1));
+    }
+  }
+  expect(asked).toBeGreaterThan(0);
 });

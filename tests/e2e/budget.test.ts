@@ -4,7 +4,17 @@ import { familyOf } from '../../src/solver/exercises/family.ts';
 import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { exercises, type KindName, type ProblemOf, type SolutionOf, SPOT_FAULTS } from '../../src/solver/index.ts';
 import { WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
-import { consoleOf, exerciseSheet, press, problemOn, said, writeSum } from './learner.ts';
+import {
+  choose,
+  consoleOf,
+  exerciseSheet,
+  press,
+  problemOn,
+  putInOrder,
+  said,
+  sayAndTick,
+  writeSum,
+} from './learner.ts';
 
 /** Gzipped bytes of script that a lesson may load, with every widget awake; and what the first use of help may add. */
 const LIVE = 30_000;
@@ -139,7 +149,11 @@ async function answerBySlip(sheet: Locator, kind: KindName): Promise<void> {
     const { place, fault } = exercises.spot.solve(problem);
     await sheet.locator(`input[value="${placesOf(problem).find((each) => each !== place)}"]`).check();
     await sheet.locator(`input[value="${SPOT_FAULTS[problem.in].find((each) => each !== fault)}"]`).check();
-  } else
+  } else if (problem.kind === 'order' && half) await sheet.getByRole('button', { name: /^Later/ }).click();
+  else if (problem.kind === 'order') await putInOrder(sheet, slippedAnswer('order', problem).order);
+  else if (problem.kind === 'choose') await choose(sheet, problem, slippedAnswer('choose', problem).choice);
+  else if (problem.kind === 'say') await sayAndTick(sheet, 'Two sides, and a string for each.', 1);
+  else
     for (const [row, column] of slippedAnswer('mark', problem).cells)
       await sheet.getByRole('button', { name: `row ${row}, column ${column}`, exact: true }).click();
   await press(sheet, 'Check');
@@ -192,6 +206,7 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
     }
   }
   expect([...met].sort()).toEqual([
+    'choose choose',
     'mark reading',
     'mark rows',
     'number fitting',
@@ -199,7 +214,9 @@ test('all the help for one wrong answer costs at most 15 kB more, whatever the e
     'number reading',
     'number rows',
     'number thread',
+    'order order',
     'row knots',
+    'say say',
     'spot knots',
     'sum fitting',
   ]);

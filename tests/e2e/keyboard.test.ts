@@ -134,7 +134,60 @@ async function spotByKeys(page: Page, sheet: Locator): Promise<void> {
   await checkByKeys(page, sheet);
 }
 
-const byKeys = { mark: markByKeys, number: figureByKeys, sum: sumByKeys, row: rowByKeys, spot: spotByKeys };
+/** Takes the right choice with the space bar and arrows, and checks it with Enter. */
+async function chooseByKeys(page: Page, sheet: Locator): Promise<void> {
+  const problem = await problemOn(sheet, 'choose');
+  const { choice } = exercises.choose.solve(problem);
+  await expect(sheet.getByRole('radio').first()).toBeFocused();
+  await page.keyboard.press('Space');
+  for (let at = 0; at < problem.choices.indexOf(choice); at += 1) await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+}
+
+/** Moves each step to its place with the up arrow, going to it with the Tab key. */
+async function orderByKeys(page: Page, sheet: Locator): Promise<void> {
+  const { order } = exercises.order.solve(await problemOn(sheet, 'order'));
+  for (const step of order) {
+    const item = sheet.locator(`[data-step="${step}"]`);
+    const isReached = async () => (await item.locator(':focus').count()) === 1;
+    const isBehind = () =>
+      item.evaluate(
+        (one) => ((document.activeElement?.compareDocumentPosition(one) ?? 0) & Node.DOCUMENT_POSITION_PRECEDING) !== 0,
+      );
+    while (!(await isReached())) await page.keyboard.press((await isBehind()) ? 'Shift+Tab' : 'Tab');
+    const place = () => item.evaluate((one) => [...(one.parentElement?.children ?? [])].indexOf(one));
+    for (let at = await place(); at > order.indexOf(step); at -= 1) await page.keyboard.press('ArrowUp');
+  }
+  const check = sheet.getByRole('button', { name: 'Check', exact: true });
+  await tabTo(page, check);
+  await page.keyboard.press('Enter');
+}
+
+/** Writes a sentence, compares it, and ticks every point with the space bar. */
+async function sayByKeys(page: Page, sheet: Locator): Promise<void> {
+  await expect(sheet.getByRole('textbox')).toBeFocused();
+  await page.keyboard.type('Each side needs one.');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect(sheet.getByRole('checkbox').first()).toBeVisible();
+  for (let point = 0; point < (await sheet.getByRole('checkbox').count()); point += 1) {
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Space');
+  }
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+}
+
+const byKeys: { readonly [K in KindName]: (page: Page, sheet: Locator) => Promise<void> } = {
+  mark: markByKeys,
+  number: figureByKeys,
+  sum: sumByKeys,
+  row: rowByKeys,
+  spot: spotByKeys,
+  order: orderByKeys,
+  choose: chooseByKeys,
+  say: sayByKeys,
+};
 
 test('a lesson is worked from its first link to the next lesson with the keyboard alone', async ({ page }) => {
   test.setTimeout(60_000);

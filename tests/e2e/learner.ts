@@ -237,3 +237,35 @@ export async function expectReadWhole(page: Page, { capacity, width, height }: O
   const [text = ''] = await page.locator('main').allInnerTexts();
   expect(text, page.url()).not.toMatch(/\b(undefined|NaN|null|Infinity)\b|\?\?|(^|\s)–(\s|$)/);
 }
+
+/** Puts steps in this order, one after the other, by the buttons beside them. */
+export async function putInOrder(sheet: Locator, order: readonly string[]): Promise<void> {
+  const standing = () =>
+    sheet.locator('[data-step]').evaluateAll((items) => items.map((item) => (item as HTMLElement).dataset['step']));
+  for (const [place, step] of order.entries()) {
+    const earlier = sheet.locator(`[data-step="${step}"]`).getByRole('button', { name: /^Earlier/ });
+    for (let at = (await standing()).indexOf(step); at > place; at -= 1) {
+      if ((await earlier.count()) === 0) break;
+      await earlier.click();
+    }
+    // The one step that is loose in a half-worked form lies above those that stand already.
+    const later = sheet.locator(`[data-step="${step}"]`).getByRole('button', { name: /^Later/ });
+    for (let at = (await standing()).indexOf(step); at < place; at += 1) await later.click();
+  }
+}
+
+/** Takes one of the choices that stand there. */
+export async function choose(sheet: Locator, problem: ProblemOf<'choose'>, choice: string): Promise<void> {
+  await sheet
+    .getByRole('radio')
+    .nth((problem.choices as readonly string[]).indexOf(choice))
+    .check();
+}
+
+/** Writes a sentence, compares it, and ticks as many points as that. */
+export async function sayAndTick(sheet: Locator, text: string, points: number): Promise<void> {
+  await sheet.getByRole('textbox').fill(text);
+  await press(sheet, 'Compare with a model answer');
+  await expect(sheet.getByRole('checkbox').first()).toBeVisible();
+  for (let point = 0; point < points; point += 1) await sheet.getByRole('checkbox').nth(point).check();
+}

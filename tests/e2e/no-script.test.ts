@@ -30,7 +30,11 @@ for (const name of LESSON_NAMES)
     for (const sheet of await sheets.all()) {
       await expect(sheet.locator('form').getByText(/[?.]$/).first()).toBeVisible();
       await expect(
-        sheet.locator('.write-here').or(sheet.getByRole('table')).or(sheet.getByRole('grid')).first(),
+        sheet
+          .locator('.write-here, .write-lines, .tick-here, .place-here')
+          .or(sheet.getByRole('table'))
+          .or(sheet.getByRole('grid'))
+          .first(),
       ).toBeVisible();
       for (const hint of ['Where to look', 'What to do']) {
         const folded = sheet.getByRole('group').filter({ hasText: hint });

@@ -1,9 +1,27 @@
 import { readFile } from 'node:fs/promises';
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Locator, type Page, test } from '@playwright/test';
-import { exercises, type KindName, type Level, type ProblemOf, type SolutionOf } from '../../src/solver/index.ts';
+import {
+  exercises,
+  type KindName,
+  type Level,
+  type ProblemOf,
+  type SolutionOf,
+  SPOT_FAULTS,
+} from '../../src/solver/index.ts';
 import type { BankEntry } from '../../src/store/progress/practice.ts';
-import { openLesson, pageData, press, problemFrom, problemOn, said, writeSum } from './learner.ts';
+import {
+  openLesson,
+  pageData,
+  press,
+  problemFrom,
+  problemOn,
+  putInOrder,
+  said,
+  sayAndTick,
+  choose as takeChoice,
+  writeSum,
+} from './learner.ts';
 
 const KEY = 'evenfold.progress';
 const DAY = 86_400_000;
@@ -63,8 +81,33 @@ async function enter({ sheet, kind, problem, level }: OnDesk, right: boolean): P
       .getByRole('textbox')
       .first()
       .fill(String(right ? figure : figure + 777));
-  } else if (kind !== 'mark') throw new Error(`This test does not answer a ${kind} exercise yet.`);
-  else {
+  } else if (kind === 'choose') {
+    const choice = problem as ProblemOf<'choose'>;
+    const solved = exercises.choose.solve(choice).choice;
+    await takeChoice(sheet, choice, right ? solved : (choice.choices.find((one) => one !== solved) ?? solved));
+  } else if (kind === 'order') {
+    const { order } = exercises.order.solve(problem as ProblemOf<'order'>);
+    if (right) await putInOrder(sheet, order);
+    else
+      await sheet
+        .getByRole('button', { name: /^Later/ })
+        .first()
+        .click();
+  } else if (kind === 'say') {
+    const { points } = exercises.say.solve(problem as ProblemOf<'say'>);
+    await sayAndTick(sheet, 'In my own words.', right ? points.length : 1);
+  } else if (kind === 'row') {
+    const row = problem as ProblemOf<'row'>;
+    const standing = level === 'half-worked' ? (exercises.row.fade(row).given.acts ?? []) : [];
+    const acts = exercises.row.solve(row).acts.slice(standing.length);
+    for (const act of right ? acts : acts.map(() => 'carry-behind')) await sheet.locator(`[data-act="${act}"]`).click();
+  } else if (kind === 'spot') {
+    const sheetOf = problem as ProblemOf<'spot'>;
+    const { place, fault } = exercises.spot.solve(sheetOf);
+    const faults = SPOT_FAULTS[sheetOf.in];
+    await sheet.locator(`input[value="${place}"]`).check();
+    await sheet.locator(`input[value="${right ? fault : faults.find((one) => one !== fault)}"]`).check();
+  } else {
     const { cells } = exercises.mark.solve(problem as ProblemOf<'mark'>) as SolutionOf<'mark'>;
     const wanted = right ? cells : cells.slice(0, 1).map(([row, column]) => [row, column + 3] as const);
     for (const [row, column] of wanted) {

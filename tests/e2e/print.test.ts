@@ -106,7 +106,9 @@ for (const name of LESSON_NAMES)
     for (const sheet of Object.keys(SHEETS) as Sheet[]) expect(await cutFigures(page, sheet), sheet).toEqual([]);
     await page.emulateMedia({ media: 'print' });
     for (const sheet of await page.locator('.exercise').all())
-      await expect(sheet.locator('.write-here, .mark-grid').first()).toBeVisible();
+      await expect(
+        sheet.locator('.write-here, .write-lines, .tick-here, .place-here, .mark-grid').first(),
+      ).toBeVisible();
     for (const control of await page.locator('input:not(.checklist input), select, textarea').all())
       await expect(control).toBeHidden();
   });

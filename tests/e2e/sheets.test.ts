@@ -5,6 +5,7 @@ import { qrSvg } from '../../src/figures/qr.ts';
 import { sheetSeed } from '../../src/solver/exercises/sheet-code.ts';
 import { exercises, type KindName, type Level, type OptionsOf } from '../../src/solver/index.ts';
 import { answerWords } from '../../src/words/exercises/answer-words.ts';
+import { choicesIn } from '../../src/words/exercises/choices.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
 import { exerciseSheet, expectQuestion } from './learner.ts';
 
@@ -71,7 +72,10 @@ test('each learner’s sheet holds the questions the solver makes from the class
     expect(begins, `sheet ${learner} begins on a page of its own`).toBeGreaterThanOrEqual(0);
     for (const exercise of known) {
       const problem = made(exercise, 'tide-27', learner);
-      expect(all).toContain(plain(questionWords(problem).given));
+      const { given, parts = [] } = questionWords(problem);
+      const choices = Object.values(choicesIn(problem).choices ?? {}).flatMap((some) => some.map(([, says]) => says));
+      for (const words of [given, ...parts, ...choices]) expect(all).toContain(plain(words));
+      if (exercise.kind !== 'sum' && exercise.kind !== 'number') continue;
       for (const { label } of answerWords(
         exercise.kind as 'sum',
         problem,

@@ -1,16 +1,22 @@
 import { describe, expect, test } from 'vitest';
+import type { ChooseAsk } from '../../src/solver/exercises/choose/problem.ts';
 import type { ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
 import {
+  CHOOSE_ASKS,
   exercises,
   LEVELS,
   MARK_TARGETS,
   NUMBER_ASKS,
   ROW_FIELDS,
   ROW_PHASES,
+  SAY_TOPICS,
+  SEQUENCES,
   SPOT_FAULTS,
   SPOT_SHEETS,
   SUM_FIELDS,
 } from '../../src/solver/exercises/index.ts';
+import type { Sequence } from '../../src/solver/exercises/order/problem.ts';
+import { SAY_POINTS } from '../../src/solver/exercises/say/problem.ts';
 import type { HintKeyOf, StepKeyOf } from '../../src/solver/exercises/steps.ts';
 import { hintWords, WORKED_CASE } from '../../src/words/exercises/hint-words.ts';
 import { fieldLabel, fieldUnit } from '../../src/words/exercises/labels.ts';
@@ -35,6 +41,9 @@ const PROBLEMS: readonly ExerciseProblem[] = [
       ),
     ),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
+    ...SEQUENCES.flatMap((of) => seeds(6).map((seed) => exercises.order.make(seed, level, { of }))),
+    ...CHOOSE_ASKS.flatMap((ask) => seeds(6).map((seed) => exercises.choose.make(seed, level, { ask }))),
+    ...SAY_TOPICS.flatMap((topic) => seeds(3).map((seed) => exercises.say.make(seed, level, { topic }))),
   ]),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
   exercises.sum.make('straight', 'mixed', { width: 3, capacity: 3 }),
@@ -77,7 +86,10 @@ const each = (says: <K extends KindName>(kind: K, problem: ProblemOf<K>) => void
     else if (problem.kind === 'number') says('number', problem);
     else if (problem.kind === 'mark') says('mark', problem);
     else if (problem.kind === 'row') says('row', problem);
-    else says('spot', problem);
+    else if (problem.kind === 'spot') says('spot', problem);
+    else if (problem.kind === 'order') says('order', problem);
+    else if (problem.kind === 'choose') says('choose', problem);
+    else says('say', problem);
   }
 };
 const strictly = <Key extends string>({
@@ -92,7 +104,9 @@ describe('questions', () => {
   test('every question says what is known and what is asked', () => {
     expect(PROBLEMS.length, replay).toBeGreaterThan(150);
     for (const problem of PROBLEMS) {
-      const { given, ask } = questionWords(problem);
+      const { given, ask, parts } = questionWords(problem);
+      for (const part of parts ?? []) expectSayable(part);
+      if (parts) expect(new Set(parts).size, parts.join(' | ')).toBe(parts.length);
       expectSentences(given);
       expectSayable(ask.replace(/\?/g, '.'));
       expect(ask).toMatch(/[.?]$/);
@@ -131,7 +145,13 @@ describe('questions', () => {
             ? ROW_FIELDS
             : problem.kind === 'spot'
               ? (['place', 'fault'] as const)
-              : (['row-3'] as const)
+              : problem.kind === 'mark'
+                ? (['row-3'] as const)
+                : problem.kind === 'say'
+                  ? (['points'] as const)
+                  : problem.kind === 'choose'
+                    ? (['choice'] as const)
+                    : (['step-cut'] as const)
       ).map((field) => fieldLabel(problem, field));
     for (const problem of PROBLEMS) {
       for (const label of labels(problem)) expectSayable(label.replace('?', ''));
@@ -248,6 +268,12 @@ describe('worked steps', () => {
       'wrong-one-borrowed': true,
       'wrong-borrowed-from-even': true,
       'wrong-bar-kept': true,
+      chosen: true,
+      ...(Object.fromEntries(CHOOSE_ASKS.map((ask) => [`why-${ask}`, true])) as Record<`why-${ChooseAsk}`, true>),
+      ...(Object.fromEntries(SEQUENCES.map((of) => [`order:${of}`, true])) as Record<`order:${Sequence}`, true>),
+      ...(Object.fromEntries(
+        SAY_TOPICS.flatMap((topic) => SAY_POINTS[topic].map((point) => [`${topic}:${point}`, true])),
+      ) as Record<StepKeyOf<'say'>, true>),
     };
     expect([...met].sort(), replay).toEqual(Object.keys(keys).sort());
   });
@@ -301,6 +327,9 @@ describe('hints', () => {
         ...ROW_FIELDS,
         ...SPOT_SHEETS,
         ...SPOT_SHEETS.map((sheet) => `fault-${sheet}`),
+        ...SEQUENCES,
+        ...CHOOSE_ASKS,
+        ...SAY_TOPICS,
       ].flatMap((about) => [`look-${about}`, `do-${about}`]),
     ]);
     expect([...met].sort(), replay).toEqual([...wanted].sort());

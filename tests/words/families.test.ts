@@ -2,11 +2,14 @@ import { expect, test } from 'vitest';
 import type { ExerciseProblem, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
 import { type Family, familyOf, numberFamilyOf } from '../../src/solver/exercises/family.ts';
 import {
+  CHOOSE_ASKS,
   exercises,
   LEVELS,
   MARK_TARGETS,
   NUMBER_ASKS,
   ROW_PHASES,
+  SAY_TOPICS,
+  SEQUENCES,
   SPOT_SHEETS,
 } from '../../src/solver/exercises/index.ts';
 import { slips as ofFits } from '../../src/solver/exercises/number/fit-missteps.ts';
@@ -16,17 +19,22 @@ import { slips as ofRows } from '../../src/solver/exercises/number/row-missteps.
 import { slips as ofThread } from '../../src/solver/exercises/number/thread-missteps.ts';
 import { slipsOf } from '../../src/solver/missteps/slips.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
+import { CHOOSE_STEPS } from '../../src/words/exercises/steps/choose.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
 import { KNOT_STEPS } from '../../src/words/exercises/steps/knots.ts';
 import { MEASURING_STEPS } from '../../src/words/exercises/steps/measuring.ts';
+import { ORDER_STEPS } from '../../src/words/exercises/steps/order.ts';
 import { READING_STEPS } from '../../src/words/exercises/steps/reading.ts';
 import { ROW_STEPS } from '../../src/words/exercises/steps/rows.ts';
+import { SAY_STEPS } from '../../src/words/exercises/steps/say.ts';
 import { lineOf, type Sayings } from '../../src/words/exercises/steps/saying.ts';
 import { THREAD_STEPS } from '../../src/words/exercises/steps/thread.ts';
 import { slipWords } from '../../src/words/slips/index.ts';
+import { tellChoice } from '../../src/words/slips/tell-choose.ts';
 import { tellFitting } from '../../src/words/slips/tell-fitting.ts';
 import { tellKnots } from '../../src/words/slips/tell-knots.ts';
 import { tellMeasuring } from '../../src/words/slips/tell-measuring.ts';
+import { tellOrder } from '../../src/words/slips/tell-order.ts';
 import { tellReading } from '../../src/words/slips/tell-reading.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
@@ -42,6 +50,9 @@ const PROBLEMS: readonly ExerciseProblem[] = LEVELS.flatMap((level) => [
   ...MARK_TARGETS.flatMap((target) => seeds(1).map((seed) => exercises.mark.make(seed, level, { target }))),
   ...ROW_PHASES.flatMap((phase) => seeds(2).map((seed) => exercises.row.make(seed, level, { phase }))),
   ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
+  ...SEQUENCES.flatMap((of) => seeds(1).map((seed) => exercises.order.make(seed, level, { of }))),
+  ...CHOOSE_ASKS.flatMap((ask) => seeds(1).map((seed) => exercises.choose.make(seed, level, { ask }))),
+  ...SAY_TOPICS.map((topic) => exercises.say.make(`families ${topic}`, level, { topic })),
 ]).filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** What a page fetches for each family. */
@@ -52,6 +63,9 @@ const TELLS: Readonly<Record<Family, Tell>> = {
   thread: tellThread,
   measuring: tellMeasuring,
   reading: tellReading,
+  order: tellOrder,
+  choose: tellChoice,
+  say: () => null,
 };
 const STEPS: Readonly<Record<Family, Sayings>> = {
   fitting: FITTING_STEPS,
@@ -60,6 +74,9 @@ const STEPS: Readonly<Record<Family, Sayings>> = {
   thread: THREAD_STEPS,
   measuring: MEASURING_STEPS,
   reading: READING_STEPS,
+  order: ORDER_STEPS,
+  choose: CHOOSE_STEPS,
+  say: SAY_STEPS,
 };
 const NUMBER_SLIPS = {
   fitting: ofFits,
@@ -73,9 +90,7 @@ const workOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => exercises
 const singlesOf = <K extends KindName>(kind: K, problem: ProblemOf<K>) => slipsOf[kind].singles(problem);
 
 test('problems of all families are looked at', () =>
-  expect(new Set(PROBLEMS.map(familyOf))).toEqual(
-    new Set(['fitting', 'rows', 'knots', 'thread', 'measuring', 'reading']),
-  ));
+  expect(new Set(PROBLEMS.map(familyOf))).toEqual(new Set(Object.keys(TELLS))));
 
 test('the family of a problem has words for every slip that explains an answer to it', () => {
   for (const problem of PROBLEMS)

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem } from '../../src/solver/exercises/contract.ts';
 import {
+  CHOOSE_ASKS,
   exercises,
   LEVELS,
   MARK_TARGETS,
   NUMBER_ASKS,
   ROW_PHASES,
+  SAY_TOPICS,
+  SEQUENCES,
   SPOT_SHEETS,
 } from '../../src/solver/exercises/index.ts';
 import { slips } from '../../src/solver/exercises/sum/missteps.ts';
@@ -27,6 +30,9 @@ const PROBLEMS: readonly ExerciseProblem[] = [
     ...ROW_PHASES.flatMap((phase) => seeds(3).map((seed) => exercises.row.make(seed, level, { phase }))),
     ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
     ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
+    ...SEQUENCES.flatMap((of) => seeds(5).map((seed) => exercises.order.make(seed, level, { of }))),
+    ...CHOOSE_ASKS.flatMap((ask) => seeds(12).map((seed) => exercises.choose.make(seed, level, { ask }))),
+    ...SAY_TOPICS.flatMap((topic) => seeds(1).map((seed) => exercises.say.make(seed, level, { topic }))),
   ]),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 

@@ -1,9 +1,19 @@
 import type { Problem, Refusal } from '../problem.ts';
+import type { ChooseAnswer, ChooseField, ChooseOptions, ChooseProblem, ChooseSolution } from './choose/problem.ts';
 import type { Level } from './level.ts';
 import type { MarkAnswer, MarkField, MarkOptions, MarkProblem, MarkResult, MarkSolution } from './mark/problem.ts';
 import type { NumberAnswer, NumberField, NumberOptions, NumberProblem, NumberSolution } from './number/problem.ts';
+import type {
+  OrderAnswer,
+  OrderField,
+  OrderOptions,
+  OrderProblem,
+  OrderResult,
+  OrderSolution,
+} from './order/problem.ts';
 import type { Reason } from './read.ts';
 import type { RowAnswer, RowField, RowOptions, RowProblem, RowResult, RowSolution } from './row/problem.ts';
+import type { SayAnswer, SayField, SayOptions, SayProblem, SaySolution } from './say/problem.ts';
 import type { Seed } from './seed.ts';
 import type { SpotAnswer, SpotField, SpotOptions, SpotProblem, SpotResult, SpotSolution } from './spot/problem.ts';
 import type { SumAnswer, SumField, SumOptions, SumProblem, SumSolution } from './sum/problem.ts';
@@ -76,6 +86,30 @@ export interface Kinds {
     field: SpotField;
     result: SpotResult;
     options: SpotOptions;
+  };
+  readonly order: {
+    problem: OrderProblem;
+    answer: OrderAnswer;
+    solution: OrderSolution;
+    field: OrderField;
+    result: OrderResult;
+    options: OrderOptions;
+  };
+  readonly choose: {
+    problem: ChooseProblem;
+    answer: ChooseAnswer;
+    solution: ChooseSolution;
+    field: ChooseField;
+    result: FieldResult;
+    options: ChooseOptions;
+  };
+  readonly say: {
+    problem: SayProblem;
+    answer: SayAnswer;
+    solution: SaySolution;
+    field: SayField;
+    result: FieldResult;
+    options: SayOptions;
   };
 }
 export type KindName = keyof Kinds;

@@ -3,22 +3,32 @@ import type { ExerciseProblem, ProblemOf } from './contract.ts';
 import { readsChart } from './mark/problem.ts';
 import { isChartQuestion, isFitQuestion, isMeasureQuestion, isThreadQuestion } from './number/problem.ts';
 
-/**
- * The part of the craft a problem is about; its slips and the steps of its working are all of one. How a chart is read
- * has steps of its own, and its slips are those of the rows.
- */
-export type Family = keyof typeof SLIP_FAMILIES | 'reading';
+/** The part of the craft a single figure is about. How a chart is read has steps of its own, and its slips are those of the rows. */
+export type FigureFamily = Extract<keyof typeof SLIP_FAMILIES, 'fitting' | 'rows' | 'thread' | 'measuring'> | 'reading';
+/** Where the words of a problem's slips and working stand: with its part of the craft, or with its kind. */
+export type Family = FigureFamily | 'knots' | 'order' | 'choose' | 'say';
 
 /** The part of the craft a single figure is about. */
-export function numberFamilyOf(problem: ProblemOf<'number'>): Exclude<Family, 'knots'> {
+export function numberFamilyOf(problem: ProblemOf<'number'>): FigureFamily {
   if (isChartQuestion(problem)) return 'reading';
   if (isMeasureQuestion(problem)) return 'measuring';
   return isFitQuestion(problem) ? 'fitting' : isThreadQuestion(problem) ? 'thread' : 'rows';
 }
 
 export function familyOf(problem: ExerciseProblem): Family {
-  if (problem.kind === 'sum') return 'fitting';
-  if (problem.kind === 'mark') return readsChart(problem) ? 'reading' : 'rows';
-  if (problem.kind === 'row' || problem.kind === 'spot') return 'knots';
-  return numberFamilyOf(problem);
+  switch (problem.kind) {
+    case 'sum':
+      return 'fitting';
+    case 'mark':
+      return readsChart(problem) ? 'reading' : 'rows';
+    case 'number':
+      return numberFamilyOf(problem);
+    case 'row':
+    case 'spot':
+      return 'knots';
+    case 'order':
+    case 'choose':
+    case 'say':
+      return problem.kind;
+  }
 }

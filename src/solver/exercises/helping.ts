@@ -1,7 +1,10 @@
+import { hints as chooseHints } from './choose/hints.ts';
 import type { KindName } from './contract.ts';
 import { hints as markHints } from './mark/hints.ts';
 import { hints as numberHints } from './number/hints.ts';
+import { hints as orderHints } from './order/hints.ts';
 import { hints as rowHints } from './row/hints.ts';
+import { hints as sayHints } from './say/hints.ts';
 import { solving } from './solving.ts';
 import { hints as spotHints } from './spot/hints.ts';
 import type { Helping } from './steps.ts';
@@ -17,4 +20,7 @@ export const helping: { readonly [K in KindName]: Helping<K> } = {
   mark: { solution: solving.mark, hints: markHints },
   row: { solution: solving.row, hints: rowHints },
   spot: { solution: solving.spot, hints: spotHints },
+  order: { solution: solving.order, hints: orderHints },
+  choose: { solution: solving.choose, hints: chooseHints },
+  say: { solution: solving.say, hints: sayHints },
 };

@@ -10,4 +10,7 @@ export const pointing: { readonly [K in KindName]: () => Promise<Pointing<K>> } 
   mark: async () => (await import('./mark/clues.ts')).clues,
   row: async () => (await import('./row/clues.ts')).clues,
   spot: async () => (await import('./spot/clues.ts')).clues,
+  order: async () => (await import('./order/clues.ts')).clues,
+  choose: async () => (await import('./choose/clues.ts')).clues,
+  say: async () => (await import('./say/clues.ts')).clues,
 };

@@ -1,5 +1,11 @@
 /** Why an entry cannot be read; it is no try. */
-export type Reason = 'not-a-whole-number' | 'too-long' | 'not-even-or-odd' | 'not-cells' | 'outside-the-chart';
+export type Reason =
+  | 'not-a-whole-number'
+  | 'too-long'
+  | 'not-even-or-odd'
+  | 'not-cells'
+  | 'outside-the-chart'
+  | 'not-on-the-list';
 
 export type Reading<T> =
   | { readonly verdict: 'missing' }

@@ -84,6 +84,81 @@ function ofTiedRow({ row, change }: ProblemOf<'row'>): Skill {
   return change === 'let-out' ? 'widening' : 'closing';
 }
 
+function ofOrder(problem: ProblemOf<'order'>): Skill | null {
+  switch (problem.of) {
+    case 'mounting':
+      return 'mounting';
+    case 'first-row':
+      return 'first-row';
+    case 'let-out':
+    case 'row':
+      return 'widening';
+    case 'take-in':
+      return 'closing';
+    case 'sum':
+      return ofFitting(problem);
+    case 'gathering':
+    case 'square-knot':
+      return 'finishing';
+    case 'new-string':
+      return 'colours';
+    case 'evening':
+      return null;
+  }
+}
+
+function ofChoice(problem: ProblemOf<'choose'>): Skill {
+  switch (problem.ask) {
+    case 'knot-direction':
+    case 'edge-knot':
+    case 'turning-knot':
+    case 'leading-string':
+      return 'row-knots';
+    case 'first-move':
+      return ofRow(problem.row, problem.height);
+    case 'let-out':
+      return 'widening';
+    case 'corner-cells':
+      return 'outline';
+    case 'closing-end':
+      return 'closing';
+    case 'bundle-knot':
+      return 'first-row';
+    case 'borrow':
+    case 'odd-half':
+      return ofFitting(problem);
+    case 'fold-or-string':
+    case 'rows-length':
+      return 'cutting';
+    case 'safe-sheet':
+      return 'measuring';
+    case 'float':
+    case 'colour-change':
+      return 'colours';
+    case 'trim':
+    case 'spiral':
+      return 'finishing';
+  }
+}
+
+function ofSaying(problem: ProblemOf<'say'>): Skill {
+  switch (problem.topic) {
+    case 'two-borrowed':
+    case 'sides-even':
+      return ofFitting(problem);
+    case 'bundle-one-knot':
+      return 'first-row';
+    case 'leading-inside':
+      return 'row-knots';
+    case 'closing-from-the-end':
+      return 'closing';
+    case 'rows-short':
+      return 'reading-chart';
+    case 'trim-last':
+      return 'finishing';
+  }
+}
+
 /** The skill that a problem of each kind asks for; null where the lesson it stands in says so. */
 const OF_KIND: { readonly [K in KindName]: (problem: ProblemOf<K>) => Skill | null } = {
   sum: ofFitting,
@@ -92,6 +167,9 @@ const OF_KIND: { readonly [K in KindName]: (problem: ProblemOf<K>) => Skill | nu
   row: ofTiedRow,
   // A sum is a sum, whoever wrote it; in a row and in a plan the fault is what one learns to see.
   spot: (problem) => (problem.in === 'sum' ? ofFitting(problem) : 'faults'),
+  order: ofOrder,
+  choose: ofChoice,
+  say: ofSaying,
 };
 
 /**

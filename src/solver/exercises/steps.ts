@@ -1,8 +1,11 @@
 import type { Step } from '../problem.ts';
+import type { ChooseHintKey, ChooseStepKey } from './choose/solution.ts';
 import type { FieldOf, KindName, ProblemOf } from './contract.ts';
 import type { MarkHintKey, MarkStepKey } from './mark/solution.ts';
 import type { NumberHintKey, NumberStepKey } from './number/solution.ts';
+import type { OrderHintKey, OrderStepKey } from './order/solution.ts';
 import type { RowHintKey, RowStepKey } from './row/solution.ts';
+import type { SayHintKey, SayStepKey } from './say/solution.ts';
 import type { SpotHintKey, SpotStepKey } from './spot/solution.ts';
 import type { SumHintKey, SumStepKey } from './sum/solution.ts';
 
@@ -35,6 +38,9 @@ interface Keys {
   readonly mark: { step: MarkStepKey; hint: MarkHintKey };
   readonly row: { step: RowStepKey; hint: RowHintKey };
   readonly spot: { step: SpotStepKey; hint: SpotHintKey };
+  readonly order: { step: OrderStepKey; hint: OrderHintKey };
+  readonly choose: { step: ChooseStepKey; hint: ChooseHintKey };
+  readonly say: { step: SayStepKey; hint: SayHintKey };
 }
 export type StepKeyOf<K extends KindName> = Keys[K]['step'];
 export type HintKeyOf<K extends KindName> = Keys[K]['hint'];

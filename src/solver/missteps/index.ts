@@ -2,6 +2,7 @@ import type { ExerciseProblem, KindName, ProblemOf, SolutionOf } from '../exerci
 import { FITTING_SLIPS } from './fitting.ts';
 import type { SlipId } from './ids.ts';
 import { KNOT_SLIPS } from './knots.ts';
+import { MAKING_SLIPS } from './making.ts';
 import { MEASURING_SLIPS } from './measuring.ts';
 import { ROW_SLIPS } from './rows.ts';
 import { slipsOf } from './slips.ts';
@@ -13,6 +14,7 @@ export { FITTING_SLIPS, type FittingSlip } from './fitting.ts';
 export { followUp, MOST_FOLLOW_UPS, settle } from './follow-up.ts';
 export type { SlipId, SlipSet } from './ids.ts';
 export { KNOT_SLIPS, type KnotSlip } from './knots.ts';
+export { MAKING_SLIPS, type MakingSlip } from './making.ts';
 export { MEASURING_SLIPS, type MeasuringSlip } from './measuring.ts';
 export { ROW_SLIPS, type RowSlip } from './rows.ts';
 export { THREAD_SLIPS, type ThreadSlip } from './thread.ts';
@@ -24,6 +26,7 @@ export const SLIP_FAMILIES = {
   knots: KNOT_SLIPS,
   thread: THREAD_SLIPS,
   measuring: MEASURING_SLIPS,
+  making: MAKING_SLIPS,
 } as const;
 export const SLIPS: readonly SlipId[] = Object.values(SLIP_FAMILIES).flat();
 
@@ -42,6 +45,12 @@ function slipped(slip: SlipId, problem: ExerciseProblem): SolutionOf<KindName> |
       return slippedIn('row', slip, problem);
     case 'spot':
       return slippedIn('spot', slip, problem);
+    case 'order':
+      return slippedIn('order', slip, problem);
+    case 'choose':
+      return slippedIn('choose', slip, problem);
+    case 'say':
+      return slippedIn('say', slip, problem);
   }
 }
 

@@ -1,9 +1,8 @@
 import type { RowPlan, Run, SideName } from '../piece.ts';
+import { LONGEST_FREE_FLOAT } from './free-float.ts';
 
 /** Rows a colour may rest before its string is ended and joined anew (craft, section 7). */
 export const RESTING_ROWS = 10;
-/** Columns a float may skip before it should be caught under a knot (craft, section 7). */
-export const LONGEST_FREE_FLOAT = 5;
 
 /** A palette index is a byte, so a table of so many lines holds every colour. */
 const COLOURS = 256;

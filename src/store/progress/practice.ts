@@ -75,6 +75,10 @@ const LEAVES_A_STEP: { readonly [K in KindName]: boolean } = {
   mark: false,
   row: true,
   spot: true,
+  order: true,
+  choose: true,
+  // Nothing of what somebody wants to say can stand there already.
+  say: false,
 };
 
 const formOf = (level: Level, { kind }: BankEntry): Level =>

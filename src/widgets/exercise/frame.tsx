@@ -1,4 +1,4 @@
-import { createSignal, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
+import { createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import type {
   FieldOf,
   JudgedOf,
@@ -13,12 +13,12 @@ import type { PlanInput } from '../../solver/plan.ts';
 import { type Entry, loadAnswer, saveAnswer } from '../../store/answers.ts';
 import { TOLD, type Told } from '../../store/progress/told.ts';
 import { ownReading, subscribeReading } from '../../store/reading.ts';
-import type { QuestionWords } from '../../words/exercises/question.ts';
-import { outcomeWords } from '../../words/exercises/verdict-words.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 import { createStorageWords } from '../storage-say.ts';
 import { Working, type WorkingLine } from '../working-list.tsx';
-import type { Explained, HelpBoard, LikeIt } from './help.ts';
+import type { HelpBoard } from './help.ts';
+import { verdicts } from './later.ts';
 import { Question } from './question.tsx';
 import type { Entered, KindView } from './view.ts';
 
@@ -81,6 +81,11 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const [solved, setSolved] = createSignal(false);
   const [keeping, setKeeping] = createSignal<Keeping>({ kept: true });
   const [help, setHelp] = createSignal<HelpBoard | null>(null);
+  /** What shows the help; it comes with the first of it. */
+  const [boardParts, setBoardParts] = createSignal<Pick<
+    typeof import('./help-board.tsx'),
+    'Board' | 'FollowUp'
+  > | null>(null);
   /** The working up to the figure asked for, where nothing of the answer itself can be given. */
   const [lines, setLines] = createSignal<readonly WorkingLine[]>(props.lines);
   /** The learner reads with own figures that make no problem here. */
@@ -110,7 +115,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     if (next === null) throw new Error(`Exercise ${id}: its options can't be made into a problem.`);
     setAsked({
       problem: next,
-      question: sheet.question(next),
+      question: await sheet.question(next),
       given: sheet.given(next, missed as FieldOf<K> | undefined),
       seed,
       own: made && own,
@@ -128,11 +133,12 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     setKeeping(kept);
     setHelp(null);
     setLines(props.lines);
-    setJudged(() => (value.checked ? view.judge(problem(), view.answer(whole())) : null));
-    const wrong = value.checked && judged()?.outcome === 'not-right';
     const otherFigures = props.lines.length > 0 && problem() !== built.problem;
-    if (!wrong && value.hints === 0 && !value.solutionSeen && !otherFigures) return;
-    void showAgain(wrong, value.hints, value.solutionSeen, otherFigures);
+    const verdict = value.checked ? view.judge(problem(), view.answer(whole())) : null;
+    setJudged(() => verdict);
+    const wrong = verdict?.outcome === 'not-right';
+    if (wrong || value.hints > 0 || value.solutionSeen || otherFigures)
+      void showAgain(wrong, value.hints, value.solutionSeen, otherFigures);
   };
   /** What was shown before the page was left, in the order of the board. */
   async function showAgain(wrong: boolean, hints: number, seen: boolean, otherFigures: boolean): Promise<void> {
@@ -179,7 +185,9 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     const before = problem();
     const mine = turn.then(async () => {
       const shown = await use(await part, before);
+      const { Board, FollowUp } = await import('./help-board.tsx');
       if (before !== problem()) return false;
+      setBoardParts({ Board, FollowUp });
       setHelp({ ...help(), ...shown });
       return true;
     });
@@ -302,123 +310,46 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
         >
           Hint
         </button>
-        <button type="button" onClick={() => void solution()}>
-          Show the working
-        </button>
+        <Show when={view.showsWorking?.(entered()) ?? true}>
+          <button type="button" onClick={() => void solution()}>
+            Show the working
+          </button>
+        </Show>
         <button type="button" onClick={another}>
           Another like it
         </button>
       </div>
       <div class="exercise-say" ref={say} tabindex="-1" role="status" aria-live="polite">
         <Show when={judged()}>
-          {(verdict) => <p data-outcome={verdict().outcome}>{outcomeWords(problem(), verdict())}</p>}
-        </Show>
-        <Show when={help()?.slips}>
-          {(slips) => (
-            <div class="slips">
-              <Show when={slips().say}>
-                <p>{slips().say}</p>
-              </Show>
-              <For each={slips().slips}>
-                {({ did, why, next }) => (
-                  <p>
-                    <strong>{did}</strong> {why} {next}
-                  </p>
-                )}
-              </For>
-            </div>
+          {(verdict) => (
+            <p data-outcome={verdict().outcome}>
+              {view.outcome?.(verdict()) ?? verdicts.part()?.outcomeWords(problem(), verdict())}
+            </p>
           )}
         </Show>
-        <For each={help()?.hints ?? []}>{(text) => <p class="hint">{text}</p>}</For>
-        <Show when={help()?.worked}>
-          {(worked) => (
-            <div class="worked">
-              <p>{worked().says}</p>
-              {shownCase(worked())}
-            </div>
-          )}
-        </Show>
-        <Show when={help()?.solution}>
-          {(steps) => (
-            <div class="worked">
-              <p>The working, with these figures:</p>
-              <Working steps={steps()} />
-            </div>
-          )}
-        </Show>
+        <Show when={boardParts()}>{(parts) => parts().Board({ board: help })}</Show>
         <Show when={sayNotKept()}>
           <p class="field-problem">{sayNotKept()}</p>
         </Show>
       </div>
       <Show when={help()?.followUp}>
-        {(open) => (
-          <FollowUp
-            view={view}
-            id={`${id}-case`}
-            asked={open()}
-            onSettled={(found) => {
-              // The case goes, and the focus with it: it moves to what is said of it.
-              if (!found.followUp) say?.focus();
-              setHelp({ ...help(), ...found });
-              tellSlips();
-            }}
-          />
-        )}
+        {(open) => {
+          const FollowUp = boardParts()?.FollowUp;
+          return FollowUp ? (
+            <FollowUp
+              view={view}
+              id={`${id}-case`}
+              asked={open()}
+              onSettled={(found) => {
+                // The case goes, and the focus with it: it moves to what is said of it.
+                if (!found.followUp) say?.focus();
+                setHelp({ ...help(), ...found });
+                tellSlips();
+              }}
+            />
+          ) : null;
+        }}
       </Show>
     </form>
-  );
-}
-
-/** The case as the page was built with it, or made since. */
-function shownCase(worked: LikeIt): JSX.Element {
-  if ('built' in worked) return [...worked.built.cloneNode(true).childNodes];
-  return (
-    <>
-      <Question words={worked.question} />
-      <Working steps={worked.steps} />
-    </>
-  );
-}
-
-/** The smallest case on which the slips that fit an answer differ: it decides between them. */
-function FollowUp<K extends KindName>(props: {
-  view: KindView<K>;
-  id: string;
-  asked: NonNullable<HelpBoard['followUp']>;
-  onSettled: (found: Explained) => void;
-}): JSX.Element {
-  const { Entry } = props.view;
-  const [entered, setEntered] = createSignal<Entered>({});
-  const problem = () => props.asked.problem as ProblemOf<K>;
-  const [unreadable, setUnreadable] = createSignal<JudgedOf<K> | null>(null);
-  const settle = () => {
-    const verdict = props.view.judge(problem(), props.view.answer(entered()));
-    if (verdict.outcome === 'unreadable') {
-      setUnreadable(() => verdict);
-      return;
-    }
-    void props.asked.settle(props.view.answer(entered())).then((found) => {
-      setEntered({});
-      setUnreadable(null);
-      props.onSettled(found);
-    });
-  };
-  return (
-    <fieldset class="follow-up">
-      <legend>One more case tells which it was</legend>
-      <Question words={props.asked.question} />
-      <Entry
-        id={props.id}
-        problem={problem()}
-        entered={entered()}
-        given={{}}
-        judged={unreadable()}
-        onEnter={(field, entry) => setEntered({ ...entered(), [field]: entry })}
-        onCheckField={settle}
-      />
-      <button type="button" onClick={settle}>
-        Check this case
-      </button>
-    </fieldset>
   );
 }

@@ -1,5 +1,5 @@
 import type { AnswerOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import type { QuestionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import type { SlipWords } from '../../words/slips/telling.ts';
 import type { WorkingLine } from '../working-list.tsx';
 

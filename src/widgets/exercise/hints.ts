@@ -14,6 +14,9 @@ const HINTS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<Part
   mark: async () => (await import('../../words/exercises/hints/mark.ts')).MARK_HINTS,
   row: async () => (await import('../../words/exercises/hints/row.ts')).ROW_HINTS,
   spot: async () => (await import('../../words/exercises/hints/spot.ts')).SPOT_HINTS,
+  order: async () => (await import('../../words/exercises/hints/order.ts')).ORDER_HINTS,
+  choose: async (problem) => (await import('./choice-parts.ts')).choiceParts(problem).hints(),
+  say: async () => (await import('../../words/exercises/hints/say.ts')).SAY_HINTS,
 };
 
 /** A case like this one, worked with other figures; null where there is none. */

@@ -1,9 +1,9 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
-import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
+import { verdicts } from './later.ts';
 import type { EntryProps, KindView } from './view.ts';
 
 const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
@@ -122,7 +122,7 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
             const say = () => {
               const judged = props.judged?.fields[`row-${row}`];
               return judged && judged.verdict !== 'right'
-                ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdictWords(props.problem, `row-${row}`, judged)}`
+                ? `${fieldLabel(props.problem, `row-${row}`)}: ${verdicts.part()?.verdictWords(props.problem, `row-${row}`, judged)}`
                 : '';
             };
             return (

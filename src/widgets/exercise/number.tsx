@@ -1,9 +1,9 @@
 import type { JSX } from 'solid-js';
 import { fieldLabel, fieldUnit } from '../../words/exercises/labels.ts';
-import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
+import { verdicts } from './later.ts';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -12,7 +12,9 @@ function FigureEntry(props: EntryProps<'number'>): JSX.Element {
   const result = () => props.judged?.fields.figure;
   const said = () => {
     const judged = result();
-    return judged ? verdictWords(props.problem, 'figure', judged, props.entered['figure'] as Value) : '';
+    return (
+      (judged && verdicts.part()?.verdictWords(props.problem, 'figure', judged, props.entered['figure'] as Value)) ?? ''
+    );
   };
   return (
     <div class="entries">

@@ -1,5 +1,5 @@
 import type { JSX } from 'solid-js';
-import type { QuestionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 
 /** What is known, and what is asked. */
 export function Question(props: { words: QuestionWords }): JSX.Element {

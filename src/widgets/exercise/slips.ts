@@ -1,11 +1,18 @@
-import type { AnswerOf, Asking, FieldOf, JudgeOptions, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
-import { type Family, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
-import { isFitQuestion, isRowsQuestion, isThreadQuestion } from '../../solver/exercises/number/problem.ts';
+import type {
+  AnswerOf,
+  Asking,
+  ExerciseProblem,
+  FieldOf,
+  JudgeOptions,
+  KindName,
+  ProblemOf,
+} from '../../solver/exercises/contract.ts';
+import { type Family, type FigureFamily, familyOf, numberFamilyOf } from '../../solver/exercises/family.ts';
 import type { Slips } from '../../solver/missteps/contract.ts';
 import { explain } from '../../solver/missteps/explain.ts';
 import type { SlipSet } from '../../solver/missteps/ids.ts';
-import type { QuestionWords } from '../../words/exercises/question-words.ts';
 import { explanationsIn, FOLLOW_UP, type Tell } from '../../words/slips/telling.ts';
+import { questionOf } from './asked.ts';
 import type { Explained } from './help.ts';
 
 /** What looks for the slip in a problem of each kind; a single figure has those of its family. */
@@ -15,10 +22,11 @@ const MISSTEPS: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<S
   mark: async () => (await import('../../solver/exercises/mark/missteps.ts')).slips,
   row: async () => (await import('../../solver/exercises/row/missteps.ts')).slips,
   spot: async () => (await import('../../solver/exercises/spot/missteps.ts')).slips,
+  order: async () => (await import('../../solver/exercises/order/missteps.ts')).slips,
+  choose: async () => (await import('../../solver/exercises/choose/missteps.ts')).slips,
+  say: async () => (await import('../../solver/exercises/say/missteps.ts')).slips,
 };
-const NUMBER_MISSTEPS: {
-  readonly [F in Exclude<Family, 'knots'>]: () => Promise<{ readonly slips: Slips<'number'> }>;
-} = {
+const NUMBER_MISSTEPS: { readonly [F in FigureFamily]: () => Promise<{ readonly slips: Slips<'number'> }> } = {
   fitting: () => import('../../solver/exercises/number/fit-missteps.ts'),
   rows: () => import('../../solver/exercises/number/row-missteps.ts'),
   thread: () => import('../../solver/exercises/number/thread-missteps.ts'),
@@ -26,28 +34,22 @@ const NUMBER_MISSTEPS: {
   measuring: () => import('../../solver/exercises/number/measure-missteps.ts'),
 };
 
-/** How a further question of each kind is asked; it is about the same part of the craft as the one before it. */
-const ASKING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<QuestionWords> } = {
-  sum: async (problem) => (await import('../../words/exercises/fit-question.ts')).sumAsked(problem),
-  number: async (problem) => {
-    if (isFitQuestion(problem)) return (await import('../../words/exercises/fit-question.ts')).fitFigureAsked(problem);
-    if (isRowsQuestion(problem)) return (await import('../../words/exercises/rows-question.ts')).rowsAsked(problem);
-    const { measureAsked, threadAsked } = await import('../../words/exercises/measure-question.ts');
-    return isThreadQuestion(problem) ? threadAsked(problem) : measureAsked(problem);
-  },
-  mark: async (problem) => (await import('../../words/exercises/mark-question.ts')).markAsked(problem),
-  row: async (problem) => (await import('../../words/exercises/tying-question.ts')).rowAsked(problem),
-  spot: async (problem) => (await import('../../words/exercises/tying-question.ts')).spotAsked(problem),
-};
-
-const TELLING: { readonly [F in Family]: () => Promise<Tell> } = {
+const TELLING: { readonly [F in Exclude<Family, 'choose'>]: () => Promise<Tell> } = {
   fitting: async () => (await import('../../words/slips/tell-fitting.ts')).tellFitting,
   rows: async () => (await import('../../words/slips/tell-rows.ts')).tellRows,
   thread: async () => (await import('../../words/slips/tell-thread.ts')).tellThread,
   reading: async () => (await import('../../words/slips/tell-reading.ts')).tellReading,
   measuring: async () => (await import('../../words/slips/tell-measuring.ts')).tellMeasuring,
   knots: async () => (await import('../../words/slips/tell-knots.ts')).tellKnots,
+  order: async () => (await import('../../words/slips/tell-order.ts')).tellOrder,
+  // Nothing is named as a slip there.
+  say: async () => () => null,
 };
+
+async function tellingOf(problem: ExerciseProblem): Promise<Tell> {
+  if (problem.kind === 'choose') return (await import('./choice-parts.ts')).choiceParts(problem).tell();
+  return TELLING[familyOf(problem) as Exclude<Family, 'choose'>]();
+}
 
 export interface Explaining<K extends KindName> {
   explain(
@@ -67,7 +69,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
     explanations: readonly SlipSet[],
     certain: boolean,
   ): Promise<Explained> {
-    const tell = await TELLING[familyOf(problem)]();
+    const tell = await tellingOf(problem);
     const slips = explanationsIn(tell, problem, answer, { explanations, needsFollowUp: !certain }).flat();
     return { slips: { say, slips, named: certain ? explanations[0] : undefined }, followUp: undefined };
   }
@@ -89,7 +91,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
       ...(await told(sets.length > 1 ? FOLLOW_UP.several : FOLLOW_UP.single, problem, answer, sets, false)),
       followUp: {
         problem: asked,
-        question: await ASKING[kind](asked),
+        question: await questionOf(kind, asked),
         settle: async (next) => {
           const left = stillPossible(slips, asked, next as AnswerOf<K>, sets);
           if (left.length === 0) return { slips: { say: FOLLOW_UP.unsettled, slips: [] }, followUp: undefined };
@@ -103,7 +105,7 @@ export function slipsFor<K extends KindName>(kind: K, judge: Asking<K>['judge'])
   return {
     async explain(problem, answer, first, options) {
       // Most wrong answers are explained: the words come along with what looks for the slip.
-      const [slips] = await Promise.all([MISSTEPS[kind](problem), TELLING[familyOf(problem)]()]);
+      const [slips] = await Promise.all([MISSTEPS[kind](problem), tellingOf(problem)]);
       const { explanations, needsFollowUp } = explain(slips, problem, answer, options);
       if (explanations.length === 0)
         return {

@@ -76,7 +76,13 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
             id={`${props.id}-drawn`}
             class="tied-drawing"
             drawing={drawing()}
-            html={(draws) => draws.spotDrawing(`${props.id}-row`, sheet() as SpotRow)}
+            html={(draws) =>
+              draws.spotDrawing(
+                `${props.id}-row`,
+                sheet() as SpotRow,
+                choices('place').map(([, says]) => says),
+              )
+            }
             onClick={pickAt}
           />
         )}

@@ -1,9 +1,9 @@
 import { For, type JSX, Show } from 'solid-js';
 import { fieldLabel } from '../../words/exercises/labels.ts';
-import { verdictWords } from '../../words/exercises/verdict-words.ts';
 import type { Value } from '../../words/numbers.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
+import { verdicts } from './later.ts';
 import { NumberEntry } from './number-entry.tsx';
 import type { EntryProps, KindView } from './view.ts';
 
@@ -17,7 +17,10 @@ function SumEntry(props: EntryProps<'sum'>): JSX.Element {
           const result = () => props.judged?.fields[field];
           const said = () => {
             const judged = result();
-            return judged ? verdictWords(props.problem, field, judged, props.entered[field] as Value) : '';
+            return (
+              (judged && verdicts.part()?.verdictWords(props.problem, field, judged, props.entered[field] as Value)) ??
+              ''
+            );
           };
           const isGiven = () => props.given[field] !== undefined;
           return (

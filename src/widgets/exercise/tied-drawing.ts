@@ -3,10 +3,8 @@ import type { DrawnRow, DrawnUnit } from '../../figures/tied-row.ts';
 import { drawTiedRow } from '../../figures/tied-row.ts';
 import type { RowAct, RowProblem } from '../../solver/exercises/row/problem.ts';
 import { isMove, tieRow } from '../../solver/exercises/row/tie.ts';
-import { placesOf } from '../../solver/exercises/spot/places.ts';
 import type { SpotPlace, SpotRow } from '../../solver/exercises/spot/problem.ts';
 import { doneWords, leadWords, rowBegins } from '../../words/exercises/acts.ts';
-import { placeWords } from '../../words/exercises/spot-sheet.ts';
 
 const svgOf = (id: string, row: DrawnRow, title: string, description: string): string =>
   toSvg('tied-row', drawTiedRow(row), { id, words: {}, title, description });
@@ -55,8 +53,12 @@ export function rowList(problem: RowProblem, acts: readonly RowAct[], given: num
   return lines.length > 0 ? `<ol>${lines.join('')}</ol>` : '';
 }
 
-/** A row with a fault in it, as it was tied. Each place that can be picked has the id of the drawing and its own name. */
-export function spotDrawing(id: string, problem: SpotRow): string {
+/**
+ * A row with a fault in it, as it was tied. Each place that can be picked has the id of the drawing and its own name.
+ *
+ * @param places what stands at each place, in words
+ */
+export function spotDrawing(id: string, problem: SpotRow, places: readonly string[]): string {
   const { shown, width, direction } = problem;
   const rightward = direction === 'rightward';
   const units: DrawnUnit[] = [];
@@ -97,8 +99,6 @@ export function spotDrawing(id: string, problem: SpotRow): string {
       picksLead: true,
     },
     `Row ${problem.row}, as it was tied.`,
-    placesOf(problem)
-      .map((place) => placeWords(problem, place))
-      .join(' '),
+    places.join(' '),
   );
 }

@@ -1,7 +1,7 @@
 import type { Component } from 'solid-js';
 import type { AnswerOf, Asking, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { Entry } from '../../store/answers.ts';
-import type { QuestionWords } from '../../words/exercises/question.ts';
+import type { QuestionWords } from '../../words/exercises/question-words.ts';
 
 /** What is entered, by field, as it is kept on the device. */
 export type Entered = Readonly<Record<string, Entry>>;
@@ -10,7 +10,7 @@ export interface EntryProps<K extends KindName> {
   readonly id: string;
   readonly problem: ProblemOf<K>;
   /** The question in words, with what there is to choose from. */
-  readonly question?: QuestionWords | undefined;
+  readonly question: QuestionWords;
   readonly entered: Entered;
   /** Figures that stand there already, in a half-worked form. */
   readonly given: Entered;
@@ -32,4 +32,8 @@ export interface KindView<K extends KindName> {
   /** Whether a change to any part of the answer takes back what was said of all of it. */
   readonly judgedWhole?: true;
   readonly Entry: Component<EntryProps<K>>;
+  /** What is said of the whole answer, where it is not said of figures and cells. */
+  readonly outcome?: (judged: JudgedOf<K>) => string;
+  /** Whether the working may be shown yet; left out, always. */
+  readonly showsWorking?: (entered: Entered) => boolean;
 }

@@ -1,3 +1,4 @@
+import type { ChooseProblem } from '../../solver/exercises/choose/problem.ts';
 import type { ExerciseProblem, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { type Family, familyOf } from '../../solver/exercises/family.ts';
 import {
@@ -20,6 +21,9 @@ const SAYINGS: { readonly [F in Family]: (problem: ExerciseProblem) => Promise<S
     problem.kind === 'row'
       ? (await import('../../words/exercises/steps/row.ts')).TYING_STEPS
       : (await import('../../words/exercises/steps/spot.ts')).SPOT_STEPS,
+  order: async () => (await import('../../words/exercises/steps/order.ts')).ORDER_STEPS,
+  choose: async (problem) => (await import('./choice-parts.ts')).choiceParts(problem as ChooseProblem).steps(),
+  say: async () => (await import('../../words/exercises/steps/say.ts')).SAY_STEPS,
 };
 
 /** How a problem of each kind is worked; a single figure as its family is. */
@@ -38,6 +42,9 @@ const SOLVING: { readonly [K in KindName]: (problem: ProblemOf<K>) => Promise<re
   mark: async (problem) => (await import('../../solver/exercises/mark/solution.ts')).solution(problem),
   row: async (problem) => (await import('../../solver/exercises/row/solution.ts')).solution(problem),
   spot: async (problem) => (await import('../../solver/exercises/spot/solution.ts')).solution(problem),
+  order: async (problem) => (await import('../../solver/exercises/order/solution.ts')).solution(problem),
+  choose: async (problem) => (await import('../../solver/exercises/choose/solution.ts')).solution(problem),
+  say: async (problem) => (await import('../../solver/exercises/say/solution.ts')).solution(problem),
 };
 
 /** Steps of a problem in words; those of its family are fetched with the first. */

@@ -2,18 +2,18 @@ import { type JSX, Show } from 'solid-js';
 import type { KindName } from '../../solver/exercises/contract.ts';
 import { making } from '../../solver/exercises/making.ts';
 import type { Picked } from '../../store/progress/practice.ts';
-import { questionWords } from '../../words/exercises/question.ts';
 import { capital } from '../../words/numbers.ts';
 import { LEVEL_NAMES } from '../../words/progress-words.ts';
 import { SKILL_NAMES } from '../../words/skills.ts';
+import { questionOf } from '../exercise/asked.ts';
 import { Question } from '../exercise/question.tsx';
 import type { Entered } from '../exercise/view.ts';
 import { Working, type WorkingLine } from '../working-list.tsx';
 import { VIEWS } from './views.ts';
 
-/** The working without the step that gives the answer: a single figure can't be half given. */
+/** The working without the step that gives the answer: a single figure or a choice can't be half given. */
 async function partWorking<K extends KindName>({ entry, level, problem }: Picked<K>): Promise<readonly WorkingLine[]> {
-  if (level !== 'half-worked' || entry.kind !== 'number') return [];
+  if (level !== 'half-worked' || (entry.kind !== 'number' && entry.kind !== 'choose')) return [];
   return (await import('../exercise/working.ts')).partOf(entry.kind, problem);
 }
 
@@ -26,9 +26,13 @@ async function workedFirst<K extends KindName>({ entry, level, problem }: Picked
 export async function prepare<K extends KindName>(picked: Picked<K>): Promise<() => JSX.Element> {
   const { entry, level, seed, problem, skill } = picked;
   const { id, kind, options, lesson } = entry;
-  const [View, lines, worked] = await Promise.all([VIEWS[kind](), partWorking(picked), workedFirst(picked)]);
+  const [View, question, lines, worked] = await Promise.all([
+    VIEWS[kind](),
+    questionOf(kind, problem),
+    partWorking(picked),
+    workedFirst(picked),
+  ]);
   const given = level === 'half-worked' ? ({ ...making[kind].fade(problem).given } as Entered) : {};
-  const question = questionWords(problem);
   return () => (
     <section
       class="exercise"

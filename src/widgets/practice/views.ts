@@ -9,4 +9,7 @@ export const VIEWS: { readonly [K in KindName]: () => Promise<Component<Exercise
   mark: async () => (await import('../exercise/mark.tsx')).MarkExercise,
   row: async () => (await import('../exercise/row.tsx')).RowExercise,
   spot: async () => (await import('../exercise/spot.tsx')).SpotExercise,
+  order: async () => (await import('../exercise/order.tsx')).OrderExercise,
+  choose: async () => (await import('../exercise/choose.tsx')).ChooseExercise,
+  say: async () => (await import('../exercise/say.tsx')).SayExercise,
 };

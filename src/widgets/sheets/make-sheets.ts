@@ -4,6 +4,7 @@ import { exercises } from '../../solver/exercises/index.ts';
 import { type SheetCode, sheetSeed } from '../../solver/exercises/sheet-code.ts';
 import { planPiece } from '../../solver/plan.ts';
 import { type AnswerLine, answerWords } from '../../words/exercises/answer-words.ts';
+import { choicesIn } from '../../words/exercises/choices.ts';
 import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
 import { stepSum, stepWords } from '../../words/exercises/step-words.ts';
 import { figureWords } from '../../words/figure-words.ts';
@@ -52,7 +53,7 @@ function ask<K extends KindName>(sheet: SheetCode, exercise: SheetExercise & { r
     id: exercise.id,
     kind: exercise.kind,
     problem: made,
-    question: questionWords(made),
+    question: { ...questionWords(made), ...choicesIn(made) },
     given: exercise.level === 'half-worked' ? (fade(made).given as Entered) : {},
     answers: answerWords(exercise.kind, made, solve(made)),
   };

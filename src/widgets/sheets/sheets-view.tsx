@@ -95,6 +95,7 @@ function Entry(props: { asked: Asked; id: string }): JSX.Element {
     <OfKind
       id={props.id}
       problem={props.asked.problem as EntryProps<'sum'>['problem']}
+      question={props.asked.question}
       entered={{}}
       given={props.asked.given}
       judged={null}

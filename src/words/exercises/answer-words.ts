@@ -1,9 +1,15 @@
+import { chooseFacts } from '../../solver/exercises/choose/facts.ts';
 import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/contract.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
-import { count, figure, list } from '../numbers.ts';
+import { orderFacts } from '../../solver/exercises/order/facts.ts';
+import { solution as sayPoints } from '../../solver/exercises/say/solution.ts';
+import { capital, count, figure, list } from '../numbers.ts';
 import { ACT_NAMES } from './act-names.ts';
+import { choiceWords } from './choose.ts';
 import { fieldLabel } from './labels.ts';
+import { orderStepWords } from './order.ts';
 import { FAULT_NAMES, placeWords } from './spot-sheet.ts';
+import { SAY_CLAUSES } from './steps/say.ts';
 
 /** One line of a key: what was asked, and what is right. */
 export interface AnswerLine {
@@ -49,6 +55,25 @@ const TELL: Tell = {
   spot: (problem, { place, fault }) => [
     { label: fieldLabel(problem, 'place'), value: placeWords(problem, place) },
     { label: fieldLabel(problem, 'fault'), value: FAULT_NAMES[fault] },
+  ],
+  order: (problem, { order }) => [
+    {
+      label: 'An order that is right',
+      value: order
+        .map((step, index) => `${index + 1}. ${orderStepWords(problem.of, step, orderFacts(problem))}`)
+        .join(' '),
+    },
+  ],
+  choose: (problem, { choice }) => [
+    { label: fieldLabel(problem, 'choice'), value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
+  ],
+  say: (problem) => [
+    {
+      label: 'What a maker might say',
+      value: sayPoints(problem)
+        .map((step) => `${capital(SAY_CLAUSES[step.key](step.values))}.`)
+        .join(' '),
+    },
   ],
 };
 

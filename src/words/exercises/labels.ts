@@ -55,11 +55,15 @@ const NUMBER_LABELS: Readonly<Record<NumberAsk, string>> = {
   'making-minutes': 'Minutes in all',
 };
 
+/** Where there is nothing to count, one name for all that is entered. */
+const WHOLE_LABELS = { order: 'Your order', choose: 'Your choice', say: 'What you said' } as const;
+
 /** The label of a field of an exercise: of a sum by the field, of a single figure by what is asked, of a chart by the row. */
 export function fieldLabel(problem: ExerciseProblem, field: FieldOf<KindName>): string {
   if (problem.kind === 'sum') return SUM_LABELS[field as SumField];
+  if (problem.kind === 'number') return NUMBER_LABELS[problem.ask];
   if (problem.kind === 'row' || problem.kind === 'spot') return KNOT_LABELS[field as RowField | SpotField];
-  return problem.kind === 'number' ? NUMBER_LABELS[problem.ask] : `Row ${field.slice('row-'.length)}`;
+  return problem.kind === 'mark' ? `Row ${field.slice('row-'.length)}` : WHOLE_LABELS[problem.kind];
 }
 
 /** The unit that stands beside a field; empty for a count. */

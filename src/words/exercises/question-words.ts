@@ -4,4 +4,6 @@ export interface QuestionWords {
   readonly ask: string;
   /** What there is to choose from, by field: what is kept of a choice, and how it reads. */
   readonly choices?: Readonly<Record<string, readonly (readonly [id: string, says: string])[]>>;
+  /** What can be chosen, or put in order, as the problem lists it. */
+  readonly parts?: readonly string[];
 }

@@ -9,6 +9,9 @@ import { fitFigureAsked, sumAsked } from './fit-question.ts';
 import { markAsked } from './mark-question.ts';
 import { measureAsked, threadAsked } from './measure-question.ts';
 import type { QuestionWords } from './question-words.ts';
+import { chooseQuestion } from './questions/choose.ts';
+import { orderQuestion } from './questions/order.ts';
+import { sayQuestion } from './questions/say.ts';
 import { rowsAsked } from './rows-question.ts';
 import { rowAsked, spotAsked } from './tying-question.ts';
 
@@ -33,5 +36,11 @@ export function questionWords(problem: ExerciseProblem): QuestionWords {
       return rowAsked(problem);
     case 'spot':
       return spotAsked(problem);
+    case 'order':
+      return orderQuestion(problem);
+    case 'choose':
+      return chooseQuestion(problem);
+    case 'say':
+      return sayQuestion(problem);
   }
 }

@@ -1,11 +1,14 @@
 import type { KindName } from '../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../solver/exercises/steps.ts';
 import type { Step } from '../../solver/problem.ts';
+import { CHOOSE_STEPS } from './steps/choose.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
 import { KNOT_STEPS } from './steps/knots.ts';
 import { MEASURING_STEPS } from './steps/measuring.ts';
+import { ORDER_STEPS } from './steps/order.ts';
 import { READING_STEPS } from './steps/reading.ts';
 import { ROW_STEPS } from './steps/rows.ts';
+import { SAY_STEPS } from './steps/say.ts';
 import { lineOf, type Saying } from './steps/saying.ts';
 import { THREAD_STEPS } from './steps/thread.ts';
 
@@ -17,6 +20,9 @@ const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
   ...THREAD_STEPS,
   ...MEASURING_STEPS,
   ...READING_STEPS,
+  ...ORDER_STEPS,
+  ...CHOOSE_STEPS,
+  ...SAY_STEPS,
 };
 
 /** One step of a worked solution, in one to three sentences. */

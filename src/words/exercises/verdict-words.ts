@@ -4,6 +4,7 @@ import type {
   FieldResult,
   Judged,
   KindName,
+  ProblemOf,
   Verdict,
 } from '../../solver/exercises/contract.ts';
 import type { MarkResult } from '../../solver/exercises/mark/problem.ts';
@@ -17,6 +18,7 @@ const REASONS: Readonly<Record<Reason, (entered: string) => string>> = {
   'too-long': () => 'This number is too long to be read. Enter a shorter one.',
   'not-even-or-odd': () => 'Choose even or odd.',
   'not-cells': () => 'No cells of the chart can be read here. Mark them on the chart.',
+  'not-on-the-list': () => 'This is not what the list has. Begin again with what stands there.',
   'outside-the-chart': () => 'A marked cell lies outside the chart. Mark only cells of the chart.',
 };
 
@@ -33,9 +35,12 @@ function markedWords({ right, missing, extra }: MarkResult): string {
   return `In this row ${parts.join(', and ')}.`;
 }
 
+/** Exercises in which something is counted or marked; the others say beside each part why it is not right. */
+type FigureProblem = ProblemOf<'sum' | 'number' | 'mark'>;
+
 interface Judgement {
-  readonly problem: ExerciseProblem;
-  readonly field: FieldOf<KindName>;
+  readonly problem: FigureProblem;
+  readonly field: FieldOf<'sum' | 'number' | 'mark'>;
   readonly result: FieldResult | MarkResult;
   readonly entered: Value;
 }
@@ -56,8 +61,8 @@ const VERDICTS: Readonly<Record<Verdict, (judgement: Judgement) => string>> = {
 
 /** What a judge says of one field, in words to stand beside it. */
 export const verdictWords = (
-  problem: ExerciseProblem,
-  field: FieldOf<KindName>,
+  problem: FigureProblem,
+  field: FieldOf<'sum' | 'number' | 'mark'>,
   result: FieldResult | MarkResult,
   entered?: Value,
 ): string => VERDICTS[result.verdict]({ problem, field, result, entered });

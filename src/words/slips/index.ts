@@ -1,8 +1,10 @@
 import type { ExerciseProblem } from '../../solver/exercises/contract.ts';
 import type { SlipId, SlipSet } from '../../solver/missteps/ids.ts';
+import { tellChoice } from './tell-choose.ts';
 import { tellFitting } from './tell-fitting.ts';
 import { tellKnots } from './tell-knots.ts';
 import { tellMeasuring } from './tell-measuring.ts';
+import { tellOrder } from './tell-order.ts';
 import { tellReading } from './tell-reading.ts';
 import { tellThread } from './tell-thread.ts';
 import { type Answer, explanationsIn, type SlipWords, slipIn, type Tell } from './telling.ts';
@@ -16,7 +18,9 @@ const tell: Tell = (slip, problem, answer) =>
   tellReading(slip, problem, answer) ??
   tellKnots(slip, problem, answer) ??
   tellThread(slip, problem, answer) ??
-  tellMeasuring(slip, problem, answer);
+  tellMeasuring(slip, problem, answer) ??
+  tellOrder(slip, problem, answer) ??
+  tellChoice(slip, problem, answer);
 
 /** One slip in the learner's own figures, as `slipIn` tells it. */
 export const slipWords = (problem: ExerciseProblem, slip: SlipId, answer: Answer, certain = true): SlipWords | null =>

@@ -1,6 +1,6 @@
 import type { AnswerOf, ExerciseProblem } from '../../solver/exercises/contract.ts';
-import { readCells } from '../../solver/exercises/mark/judge.ts';
 import type { MarkProblem } from '../../solver/exercises/mark/problem.ts';
+import { readCells } from '../../solver/exercises/mark/read-cells.ts';
 import { isRowsQuestion, type RowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { bundlesIn, OUTLINE_RULES } from '../../solver/exercises/outline.ts';
 import { ROW_WORDS, type SlippedRow } from './rows.ts';

@@ -58,10 +58,14 @@ export const explanationsIn = (
   );
 
 /** Where no slip explains an answer: says so, and where to look. */
-export const noSlipWords = (problem: ExerciseProblem, first: FieldOf<KindName> | null): string =>
-  problem.kind === 'sum' && first !== null
+export function noSlipWords(problem: ExerciseProblem, first: FieldOf<KindName> | null): string {
+  if (problem.kind === 'say') return 'Add what is missing in your own words. Then tick it.';
+  if (problem.kind === 'order')
+    return 'No single slip we know leads to this order. Begin with the first step that stands too early.';
+  return problem.kind === 'sum' && first !== null
     ? `No slip we know leads to these figures. The first that does not follow is “${fieldLabel(problem, first)}”. The worked solution shows each step.`
     : 'No slip we know leads to this answer. The worked solution shows each step.';
+}
 
 /** Round a question that finds out which slip it was. */
 export const FOLLOW_UP = {

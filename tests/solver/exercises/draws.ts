@@ -30,6 +30,9 @@ export const ASKED: { readonly [K in KindName]: readonly OptionsOf<K>[] } = {
   mark: MARK_TARGETS.map((target) => ({ target })),
   row: [{}],
   spot: [{}],
+  order: [{}],
+  choose: [{}],
+  say: [{}],
 };
 
-export const KINDS: readonly KindName[] = ['sum', 'number', 'mark', 'row', 'spot'];
+export const KINDS: readonly KindName[] = ['sum', 'number', 'mark', 'row', 'spot', 'order', 'choose', 'say'];

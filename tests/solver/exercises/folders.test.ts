@@ -12,6 +12,7 @@ const PARTS = [
   'fade.ts',
   'solution.ts',
   'hints.ts',
+  'clues.ts',
   'missteps.ts',
   'index.ts',
 ];

@@ -1,11 +1,13 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import {
+  CHOOSE_ASKS,
   type KindName,
   MARK_TARGETS,
   NUMBER_ASKS,
   type ProblemOf,
   ROW_PHASES,
+  SEQUENCES,
   type SumField,
 } from '../../../src/solver/exercises/index.ts';
 import { slipsOf } from '../../../src/solver/missteps/slips.ts';
@@ -49,6 +51,9 @@ const now: Record<string, string[]> = {
 for (const ask of NUMBER_ASKS) now[`number, ${ask}`] = collisions('number', problems('number', { ask }));
 for (const phase of ROW_PHASES) now[`row, ${phase}`] = collisions('row', problems('row', { phase }));
 for (const target of MARK_TARGETS) now[`mark, ${target}`] = collisions('mark', problems('mark', { target }));
+
+for (const of of SEQUENCES) now[`order, ${of}`] = collisions('order', problems('order', { of }));
+for (const ask of CHOOSE_ASKS) now[`choose, ${ask}`] = collisions('choose', problems('choose', { ask }));
 
 if (process.env['NEW_COLLISIONS'] === '1') {
   test('the list of collisions is written anew', () => {

@@ -1,11 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import {
+  CHOOSE_ASKS,
   exercises,
   type KindName,
   LEVELS,
   NUMBER_ASKS,
   type NumberAsk,
   type ProblemOf,
+  SEQUENCES,
   type SolutionOf,
   type SumField,
   type SumOptions,
@@ -161,6 +163,20 @@ describe('learners who make one slip are told it, or one that cannot be told fro
     say(`row, two slips: ${percent(named, wrong)} of ${wrong} named, ${percent(alone, wrong)} at once and alone`);
     expect(named / wrong, replay).toBeGreaterThanOrEqual(0.99);
   });
+  test.each(SEQUENCES)('asked to put in order: %s', (of) =>
+    learnersOf(
+      'order',
+      `order, ${of}`,
+      Array.from({ length: 60 }, (_, n) => makeWith('order', `${seed} ${n}`, { of })),
+    ),
+  );
+  test.each(CHOOSE_ASKS)('asked to choose: %s', (ask) =>
+    learnersOf(
+      'choose',
+      `choose, ${ask}`,
+      Array.from({ length: 60 }, (_, n) => makeWith('choose', `${seed} ${n}`, { ask })),
+    ),
+  );
   test('asked for a sum of three figures', () =>
     learnersOf('sum', 'three figures', sums({ fields: ['spare', 'onBar', 'bundle'] }).slice(0, 100)));
 });

@@ -2,8 +2,8 @@ import type { Slipped, Slips } from '../../missteps/contract.ts';
 import type { SlipSet } from '../../missteps/ids.ts';
 import { ROW_SLIPS, type RowSlip, slippedRules } from '../../missteps/rows.ts';
 import { bundlesIn, OUTLINE_RULES } from '../outline.ts';
-import { readCells } from './judge.ts';
 import type { Cell, MarkProblem, MarkSolution } from './problem.ts';
+import { readCells } from './read-cells.ts';
 import { cellsBy, solve } from './solve.ts';
 
 /** Counting knots marks no cells. */

@@ -1,4 +1,3 @@
-import type { KindName } from '../../../solver/exercises/contract.ts';
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
 import { count, figure, noun, type Value } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
@@ -9,7 +8,7 @@ import { both, type Saying } from './saying.ts';
 import type { ThreadStepKey } from './thread.ts';
 
 export type RowStepKey = Exclude<
-  StepKeyOf<KindName>,
+  StepKeyOf<'sum' | 'number' | 'mark' | 'row' | 'spot'>,
   FittingStepKey | KnotStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
 >;
 

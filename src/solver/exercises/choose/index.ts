@@ -1,0 +1,3 @@
+import { exercise } from '../exercise.ts';
+
+export const choose = exercise('choose');
