@@ -65,6 +65,8 @@ async function walk(page: Page, key: 'ArrowRight' | 'ArrowLeft'): Promise<{ faul
     if (hash === last) return { faults, frames };
     last = hash;
     frames.add(hash.replace(/\..*/, ''));
+    const asleep = nowIn(page).locator('form:visible').locator('xpath=ancestor::astro-island[@ssr]');
+    if (key === 'ArrowRight') await expect(asleep, `${hash} answers to the hand`).toHaveCount(0);
     for (const fault of await faultsOf(page)) faults.push(`${hash} ${fault}`);
     await page.keyboard.press(key);
   }

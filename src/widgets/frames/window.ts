@@ -464,6 +464,7 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     for (const { target, type } of records) {
       const element = target instanceof Element ? target : target.parentElement;
       const frame = element?.closest<HTMLElement>('[data-frame]');
+      if (frame && type === 'childList' && element?.matches('.tied-drawing')) fitLabels(frame);
       if (!frame || element?.closest('[data-ink], .exercise')) continue;
       if (type === 'attributes' ? element?.hasAttribute('data-when') : element?.closest('[data-frame-body]'))
         changed.add(frame);
