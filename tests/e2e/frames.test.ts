@@ -280,7 +280,7 @@ test('a tap on the right goes on and on the left goes back, and a tap on a contr
   await expectFrame(page, 5);
   await page.mouse.click(width * 0.2, height * 0.8);
   await expectFrame(page, 4);
-  const exercise = await page.locator('[data-kind="exercise"]').nth(1).getAttribute('data-frame');
+  const exercise = await page.locator('[data-frame]:has(#sum-half-worked)').getAttribute('data-frame');
   await page.goto(path('sum', `#${exercise}`));
   await nowIn(page).getByRole('textbox').last().click();
   await page.keyboard.type('3b');
@@ -333,6 +333,7 @@ test('an exercise is worked in the room with the room’s figures, and none of i
   }
   await expect(panel.getByRole('radio', { name: /the room’s figures: 22 × 30/ })).toBeChecked();
   await page.keyboard.press('Escape');
+  await expect(panel).toBeHidden();
   const frame = Number(await page.locator('[data-frame]:has(#sum-half-worked)').getAttribute('data-frame'));
   await page.keyboard.type(String(frame));
   await page.keyboard.press('Enter');

@@ -4,7 +4,7 @@ import rings from '../../content/charts/rings.json' with { type: 'json' };
 import { leadAt } from '../../src/figures/lead-at.ts';
 import { type Plan, planPiece } from '../../src/solver/index.ts';
 import { rowFigureWords } from '../../src/words/figures/row.ts';
-import { awake, openLesson, readWithOwn } from './learner.ts';
+import { awake, consoleOf, openLesson, readWithOwn } from './learner.ts';
 
 function planOf(input: { width: number; height: number; capacity: number }): Plan {
   const plan = planPiece(input);
@@ -58,6 +58,7 @@ async function expectAt(viewer: Locator, plan: Plan, row: number, knot = knotsIn
 }
 
 test('with keys alone the piece is walked knot by knot and row by row, as the solver plans it', async ({ page }) => {
+  const complaints = consoleOf(page);
   const viewer = await openViewer(page);
   await expectAt(viewer, buoy, 0);
   for (let knot = 1; knot <= knotsIn(buoy, 1); knot += 1) {
@@ -72,6 +73,7 @@ test('with keys alone the piece is walked knot by knot and row by row, as the so
     await page.keyboard.press('ArrowDown');
     await expectAt(viewer, buoy, row);
   }
+  expect(complaints).toEqual([]);
   await page.keyboard.press('ArrowDown');
   await expect(viewer.getByText('Gathered', { exact: true })).toBeVisible();
   await page.keyboard.press('ArrowDown');

@@ -72,7 +72,7 @@ export class Sheets {
     svg.setAttribute('aria-hidden', 'true');
     svg.setAttribute('fill', 'none');
     svg.setAttribute('stroke-linejoin', 'round');
-    svg.setAttribute('viewBox', this.box);
+    if (this.box !== '') svg.setAttribute('viewBox', this.box);
     const parts = svg.appendChild(document.createElementNS(SVG, 'g'));
     const sheet: Sheet = { svg, parts, kept: new Map() };
     this.sheets.set(name, sheet);
