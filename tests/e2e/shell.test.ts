@@ -17,24 +17,28 @@ async function pagesFrom(page: Page, base: string): Promise<string[]> {
   return [...found];
 }
 
-test('every page is reached by links, has one h1, its landmarks and nothing axe finds', async ({ page, baseURL }) => {
-  // Axe looks at every part of every drawing; on a machine with other work that takes a while.
-  test.setTimeout(600_000);
-  const base = baseURL ?? '';
-  for (const path of await pagesFrom(page, base)) {
-    const response = await page.goto(base + path);
-    expect(response?.status(), path).toBe(200);
-    await expect(page.locator('h1'), path).toHaveCount(1);
-    await expect(page.locator('main'), path).toHaveCount(1);
-    for (const colorScheme of ['light', 'dark'] as const) {
-      await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      const { violations } = await new AxeBuilder({ page })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      expect(violations, `${path} on a ${colorScheme} device`).toEqual([]);
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`every page is reached by links, has one h1, its landmarks and nothing axe finds, on a ${colorScheme} device`, async ({
+    page,
+    baseURL,
+  }) => {
+    // Axe looks at every part of every drawing; on a machine with other work that takes a while.
+    test.setTimeout(600_000);
+    const base = baseURL ?? '';
+    await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
+    for (const path of await pagesFrom(page, base)) {
+      const response = await page.goto(base + path);
+      expect(response?.status(), path).toBe(200);
+      await expect(page.locator('h1'), path).toHaveCount(1);
+      await expect(page.locator('main'), path).toHaveCount(1);
+      const axe = new AxeBuilder({ page });
+      // Of all that axe looks at, only colours differ from one theme to the other.
+      if (colorScheme === 'dark') axe.withRules('color-contrast');
+      else axe.withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']);
+      const { violations } = await axe.analyze();
+      expect(violations, path).toEqual([]);
     }
-  }
-});
+  });
 
 test('no page is wider than a window of 320 pixels', async ({ page, baseURL }) => {
   test.setTimeout(180_000);
