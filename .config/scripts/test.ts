@@ -74,7 +74,7 @@ function countBrowser({ stats, errors }: BrowserReport): Tally {
  * The browser tests in which addresses matter: links, files that are fetched, what is kept on the device. Behaviour
  * inside a page is the same wherever the workbook is served, and trying it twice would take another ten minutes.
  */
-const OF_ADDRESSES = ['shell', 'no-script', 'offline', 'sheets'];
+const OF_ADDRESSES = ['shell', 'no-script', 'offline'];
 
 async function browserTests(name: string, env: Record<string, string>, only: readonly string[]) {
   const report = join(scratch, `${name.replaceAll(/\W+/g, '-')}.json`);
