@@ -55,7 +55,10 @@ export interface Bundles {
 /** Neighbouring knots of one kind and one colour. */
 export interface Run {
   readonly knot: Knot;
-  /** Chart columns (from 1) in tying order; from > to in a leftward row. A bundle gives its innermost column twice. */
+  /**
+   * Chart columns (from 1) in tying order; from > to in a leftward row. A bundle gives its innermost column twice.
+   * Runs that lie alike may share one pair.
+   */
   readonly columns: readonly [from: number, to: number];
   /** Knots in the run. */
   readonly count: number;

@@ -17,6 +17,35 @@ export interface RowsInput {
   readonly chart?: Chart | undefined;
 }
 
+/** Runs longer than this are too rare to be worth a place in the table. */
+const LONGEST_SHARED = 16;
+
+/**
+ * The `columns` of runs, one pair for all runs of a piece that lie alike. Two small objects for each run are most of
+ * what a big plan keeps; past a few hundred thousand cells moving them about costs more time than the planning.
+ */
+class ColumnPairs {
+  readonly #pairs: (readonly [from: number, to: number] | undefined)[];
+  readonly #step: 1 | -1;
+
+  constructor(width: number, step: 1 | -1) {
+    this.#pairs = new Array(width * LONGEST_SHARED);
+    this.#step = step;
+  }
+
+  /** The pair of a run of `count` knots from a column on, both from 1. */
+  of(from: number, count: number): readonly [from: number, to: number] {
+    const to = from + (count - 1) * this.#step;
+    if (count > LONGEST_SHARED) return [from, to];
+    const at = (from - 1) * LONGEST_SHARED + count - 1;
+    const known = this.#pairs[at];
+    if (known) return known;
+    const made = [from, to] as const;
+    this.#pairs[at] = made;
+    return made;
+  }
+}
+
 /**
  * One row, from its bundles (craft, section 5). The edges are tied by a turning knot while they are bundles;
  * a last string left at the starting edge gets one too, since the leading string still lies on its inner side.
@@ -29,6 +58,7 @@ function runsOf(
   turnAtStart: boolean,
   cells: Uint8Array | null,
   offset: number,
+  pairs: ColumnPairs,
 ): Run[] {
   const runs: Run[] = [];
   const step = rightward ? 1 : -1;
@@ -47,12 +77,12 @@ function runsOf(
     if (cells)
       runs.push({
         knot: startTurn,
-        columns: [column, column],
+        columns: pairs.of(column, 1),
         count: 1,
         strands,
         colour: cells[offset + column - 1] ?? 0,
       });
-    else runs.push({ knot: startTurn, columns: [column, column], count: 1, strands });
+    else runs.push({ knot: startTurn, columns: pairs.of(column, 1), count: 1, strands });
     column += step;
   }
   const turnAtEnd = endBundle >= 2;
@@ -65,24 +95,26 @@ function runsOf(
       for (let at = column + step, left = plainKnots - 1; left > 0; at += step, left -= 1) {
         const next = cells[offset + at - 1] ?? 0;
         if (next === colour) continue;
-        runs.push({ knot: plain, columns: [from, at - step], count: (at - from) * step, strands: 1, colour });
+        const count = (at - from) * step;
+        runs.push({ knot: plain, columns: pairs.of(from, count), count, strands: 1, colour });
         from = at;
         colour = next;
       }
-      runs.push({ knot: plain, columns: [from, last], count: (last - from) * step + 1, strands: 1, colour });
-    } else runs.push({ knot: plain, columns: [column, last], count: plainKnots, strands: 1 });
+      const count = (last - from) * step + 1;
+      runs.push({ knot: plain, columns: pairs.of(from, count), count, strands: 1, colour });
+    } else runs.push({ knot: plain, columns: pairs.of(column, plainKnots), count: plainKnots, strands: 1 });
   }
   if (turnAtEnd) {
     const at = last + step;
     if (cells)
       runs.push({
         knot: endTurn,
-        columns: [at, at],
+        columns: pairs.of(at, 1),
         count: 1,
         strands: endBundle,
         colour: cells[offset + at - 1] ?? 0,
       });
-    else runs.push({ knot: endTurn, columns: [at, at], count: 1, strands: endBundle });
+    else runs.push({ knot: endTurn, columns: pairs.of(at, 1), count: 1, strands: endBundle });
   }
   return runs;
 }
@@ -111,6 +143,8 @@ export function planRows(input: RowsInput): RowPlan[] | Refusal {
     });
 
   const rows: RowPlan[] = [];
+  const pairsRightward = new ColumnPairs(width, 1);
+  const pairsLeftward = new ColumnPairs(width, -1);
   let leftBefore = left[0] ?? 1;
   let rightBefore = right[0] ?? 1;
   for (let index = 0; index < left.length; index += 1) {
@@ -139,6 +173,7 @@ export function planRows(input: RowsInput): RowPlan[] | Refusal {
         now >= 2 || startMove === 'let-out',
         chart ? chart.cells : null,
         index * width,
+        rightward ? pairsRightward : pairsLeftward,
       ),
     });
     leftBefore = leftBundle;
