@@ -1,4 +1,5 @@
 import type { Path, Point } from '../strand/point.ts';
+import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
 
 /** Units of the picture in one cord's diameter: figures in paths are whole. */
@@ -76,6 +77,7 @@ const HOUSE = {
   light: ['--i', 'var(--cord-light,#fffdf4)'],
   base: ['--b', 'var(--cord-base,#e3d3ac)'],
   lead: ['--l', 'var(--cord-lead,#2f6f94)'],
+  moved: ['--a', 'var(--cord-must,#a93244)'],
   metal: ['--m', 'var(--cord-metal,#b4bac2)'],
   metalLine: ['--e', 'var(--cord-metal-edge,#4d5666)'],
   metalLight: ['--s', 'var(--cord-metal-light,#f4f6f8)'],
@@ -87,6 +89,7 @@ export const PAINTS = {
   light: 'var(--i)',
   base: 'var(--b)',
   lead: 'var(--l)',
+  moved: 'var(--a)',
   metal: 'var(--m)',
   metalLine: 'var(--e)',
   metalLight: 'var(--s)',
@@ -186,14 +189,18 @@ export function stretchesOf(line: Path, step: number): Stretches {
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
 
-/** Strings that wind round bases: what lies behind, the bases, what lies before. */
-export function wound(leads: readonly Path[], bases: readonly Path[], paint: string, fineness: Fineness): string {
+/** Strings that wind round bases: what lies behind, the bases, what lies before. One of the bases may be told from the others. */
+export function wound({ leads, bases, marked }: PieceShape, paint: string, fineness: Fineness): string {
   const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
   const layer = (front: boolean): string =>
-    sideBySide(
-      bases.filter(([point]) => (point?.[2] ?? 0) > 0 === front),
-      PAINTS.base,
-    );
+    [PAINTS.base, PAINTS.moved]
+      .map((own) =>
+        sideBySide(
+          bases.filter(([point], i) => (point?.[2] ?? 0) > 0 === front && (i === marked) === (own === PAINTS.moved)),
+          own,
+        ),
+      )
+      .join('');
   return (
     deepestFirst(cut.flatMap(({ behind }) => behind))
       .map((path) => stretch(path, paint, 'stitch'))
