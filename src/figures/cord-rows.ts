@@ -7,8 +7,8 @@ import {
   edgesOf,
   levelFor,
   type Moved,
-  PiecePainter,
   type PieceModel,
+  PiecePainter,
   pieceModel,
   pieceStyle,
   ROW,
@@ -53,6 +53,8 @@ export interface CordRows {
   readonly pitch: number;
   /** Where a place across the cords is in the drawing, or null where it is left out. */
   readonly x: (across: number) => number | null;
+  /** Where the string of a column hangs below everything that holds it, in d. */
+  readonly hangsAt: (column: number) => number;
   /** The middle of a row. */
   readonly y: (row: number) => number;
   /** The foot of the windows, and their outermost sides. */
@@ -68,6 +70,8 @@ const OVER_ROW = 1.5;
 const ROOM = 0.8;
 /** A tear takes the room of so many columns. */
 const TEAR = 1;
+/** How long one wave of a tear is, about. */
+const WAVE = 36;
 /** Pixels of a page for one unit of a drawing, so that cords are as fine as can be seen. */
 const PIXELS = 1.5;
 
@@ -108,8 +112,7 @@ function reachOf(model: PieceModel, top: number, bottom: number): [number, numbe
     for (const part of parts)
       if (part.is === 'line' && part.what !== 'tail' && part.what !== 'float')
         for (const [x, y] of part.path) if (y >= top && y <= bottom) meet(x);
-  if (model.laid.fromRow === 1)
-    for (const [x, y] of model.ring.arch) if (y > top) meet(x);
+  if (model.laid.fromRow === 1) for (const [x, y] of model.ring.arch) if (y > top) meet(x);
   return [left - ROOM, right + ROOM];
 }
 
@@ -182,7 +185,9 @@ export function cordRows(input: CordRowsInput): CordRows {
     at += width + tear * scale;
     if (i < windows.length - 1) {
       const middle = at - (tear * scale) / 2;
-      const wave = [-3, 3].map((dx) => d`M${middle + dx} ${top}` + 'q5 9 0 18t0 18'.repeat(Math.ceil(height / 36)));
+      const waves = Math.max(1, Math.round(height / WAVE));
+      const half = height / waves / 2;
+      const wave = [-3, 3].map((dx) => d`M${middle + dx} ${top}` + d`q5 ${half / 2} 0 ${half}t0 ${half}`.repeat(waves));
       shapes.push(path('tear', wave.join('')));
     }
   }
@@ -194,6 +199,12 @@ export function cordRows(input: CordRowsInput): CordRows {
       const i = windows.findIndex(([a, b]) => place >= a && place <= b);
       const [a] = windows[i] ?? [];
       return a === undefined ? null : (starts[i] ?? 0) + (place - a) * scale;
+    },
+    hangsAt: (column) => {
+      const hang = model.strings
+        .find(({ id }) => id === `base-${column}`)
+        ?.parts.find((part) => part.is === 'line' && part.what === 'hang');
+      return (hang?.is === 'line' && hang.path.at(-1)?.[0]) || 0;
     },
     y: (row) => top + (topOf(model.laid, row) + ROW / 2 - high) * scale,
     foot: top + height,

@@ -81,6 +81,12 @@ function stretchesOf({ plan, tied }: ReturnType<typeof rowAt>): Stretch[] {
   return joined.map(([from, to]) => [firstColumn + from, firstColumn + to - 1]);
 }
 
+/** The columns of the strings under one knot. */
+function columnsUnder({ leftBundle, rightBundle, firstColumn, lastColumn }: RowPlan, column: number): number[] {
+  if (column === firstColumn) return Array.from({ length: leftBundle }, (_, i) => column - i);
+  return column === lastColumn ? Array.from({ length: rightBundle }, (_, i) => column + i) : [column];
+}
+
 /** The row as cord, with the row above it or the bar; the tests look at the same. */
 export function rowCords(plan: RowFigurePlan, options: RowOptions = {}) {
   const { across = ACROSS, coloured = false } = options;
@@ -112,6 +118,11 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
   const { row, cords } = rowCords(plan, options);
   const { firstColumn, lastColumn } = row.plan;
   const placeOf = (column: number): number | null => cords.x(knotAt(plan.fit, row.plan, column));
+  /** Where the strings hang that still wait for their knot over a column. */
+  const hangsAt = (column: number): number | null => {
+    const strings = columnsUnder(row.plan, column).map((one) => cords.hangsAt(one));
+    return cords.x(strings.reduce((sum, x) => sum + x, 0) / strings.length);
+  };
   const shapes: Part[] = [...cords.shapes];
   const foot = cords.foot;
   const labels: Part[] = [];
@@ -120,7 +131,7 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
     const { knot, columns, strands, count } = run;
     const way = columns[1] < columns[0] ? -1 : 1;
     for (let done = tied; done < count; done += 1) {
-      const x = placeOf(columns[0] + done * way);
+      const x = hangsAt(columns[0] + done * way);
       if (x !== null) waiting += d`M${x} ${cords.y(row.plan.row)}h0`;
     }
     const x = isTurning(knot) ? placeOf(columns[0]) : null;

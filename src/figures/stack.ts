@@ -93,10 +93,12 @@ export function drawStack<Key extends string>(
   // The numbers of the outermost columns stand where the rows are widest: above them, or below.
   const above = first && last && first.knots > last.knots && first.row > 1;
   const widest = above ? first : last;
-  if (widest)
-    for (const column of [widest.firstColumn, widest.lastColumn]) {
-      const x = cords.x(knotAt(plan.fit, widest, column));
-      if (x !== null) shapes.push(text(x, above ? 18 : cords.foot + 18, `${column}`, 'quiet'));
-    }
-  return { width: across, height: cords.foot + 24, shapes };
+  let beyond = Number.NEGATIVE_INFINITY;
+  for (const column of widest ? [widest.firstColumn, widest.lastColumn] : []) {
+    const x = widest && cords.x(knotAt(plan.fit, widest, column));
+    if (x === null || x === undefined || x < beyond) continue;
+    beyond = x + 8 * String(plan.fit.width).length + 4;
+    shapes.push(text(x, above ? 18 : cords.foot + 18, `${column}`, 'quiet'));
+  }
+  return { width: across, height: cords.foot + (above ? 8 : 24), shapes };
 }

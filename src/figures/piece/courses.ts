@@ -79,7 +79,11 @@ export function courseOf(
 function bend(from: Point, to: Point): Point[] {
   return [0.15, 0.3, 0.5, 0.7, 0.85].map((part): Point => {
     const eased = part * part * (3 - 2 * part);
-    return [from[0] + (to[0] - from[0]) * eased, from[1] + (to[1] - from[1]) * part, from[2] + (to[2] - from[2]) * eased];
+    return [
+      from[0] + (to[0] - from[0]) * eased,
+      from[1] + (to[1] - from[1]) * part,
+      from[2] + (to[2] - from[2]) * eased,
+    ];
   });
 }
 

@@ -1,8 +1,8 @@
 import { between, type Path } from '../strand/point.ts';
 import { cellLevel } from './cell-level.ts';
+import { rowAt, topOf } from './courses.ts';
 import { turnRound } from './model.ts';
 import type { Part, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
-import { rowAt, topOf } from './courses.ts';
 import { COLUMN, ROW } from './packed.ts';
 import {
   curved,
@@ -265,7 +265,10 @@ export class PiecePainter {
         )
         .join('');
       const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-      return { key: `behind-${string.id}`, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
+      return {
+        key: `behind-${string.id}`,
+        svg: back || this.model.laid.pitch > ROW ? `<path d="${d}" class="pc-e"/>${body}` : body,
+      };
     });
   }
 
@@ -364,9 +367,7 @@ export class PiecePainter {
         return { key: `row-${row}`, svg: back ? knots + own : own + knots };
       }),
       // On its way to a row of which no knot is tied yet.
-      ...[...links]
-        .filter(([row]) => !byRow.has(row))
-        .map(([row, svg]) => ({ key: `link-${row}`, svg })),
+      ...[...links].filter(([row]) => !byRow.has(row)).map(([row, svg]) => ({ key: `link-${row}`, svg })),
       ...ends.map(({ string, path }) => ({
         key: `end-${string.id}`,
         svg: stretch(path, this.paintOf(string), this.fineness),

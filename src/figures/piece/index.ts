@@ -25,7 +25,17 @@ export {
   wholeLook,
 } from './look.ts';
 export { partPath, pieceModel, stringPath, turnRound } from './model.ts';
-export type { Course, Ending, Moved, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+export type {
+  Course,
+  Ending,
+  Moved,
+  Part,
+  PieceInput,
+  PieceModel,
+  PieceShape,
+  PieceString,
+  Place,
+} from './model-types.ts';
 export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standing, standingAt } from './moments.ts';
 export { COLUMN, ROW } from './packed.ts';
 export { UNIT } from './pen.ts';

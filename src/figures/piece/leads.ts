@@ -26,12 +26,7 @@ const shapeName = (kind: ShapeKind, strands: number, marked?: number): string =>
   `${kind}${marked === undefined ? '' : ` with ${marked}`} ${Math.min(MOST_STRANDS, strands)}`;
 
 /** Which of the strings under a knot has moved in its row, as the shape counts them; a bundle's innermost is at its inner side. */
-function markedUnder(
-  moved: readonly Moved[],
-  row: RowPlan,
-  column: number,
-  strands: number,
-): number | undefined {
+function markedUnder(moved: readonly Moved[], row: RowPlan, column: number, strands: number): number | undefined {
   const most = Math.min(MOST_STRANDS, strands) - 1;
   const own = moved.find((one) => one.row === row.row && one.column === column);
   return own && (column === row.firstColumn ? most : 0);
@@ -113,8 +108,7 @@ function downBetween(
 ): Path {
   const [high, low] = [exit[1] + gap * 0.15, entry[1] - gap * 0.15];
   const z = move === 'carry-behind' ? -1.3 : 0.9;
-  if (Math.abs(exit[0] - entry[0]) < 1)
-    return [exit, [exit[0] + out, high, 0.5], [entry[0] + out, low, 0.5], entry];
+  if (Math.abs(exit[0] - entry[0]) < 1) return [exit, [exit[0] + out, high, 0.5], [entry[0] + out, low, 0.5], entry];
   const way = [0, 0.12, 0.3, 0.5, 0.7, 0.88, 1].map((part): Point => {
     const eased = part * part * (3 - 2 * part);
     return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z];

@@ -62,7 +62,8 @@ export function pieceModel(input: PieceInput): PieceModel {
     });
   const wanted = input.ending ?? 'finished';
   const startSide = startsLeft ? 'left' : 'right';
-  const finishing = coarse || input.pulled ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
+  const finishing =
+    coarse || input.pulled ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
   const ending = whole && finishing ? wanted : 'hanging';
   const after = ending === 'hanging' ? null : finishing;
   if (after) places.push(...after.places);
@@ -149,16 +150,39 @@ export function pieceModel(input: PieceInput): PieceModel {
     const [first] = leads;
     if (first && tied[0]) {
       const [x, y, z] = entryOf(tied[0]);
-      first.parts[0] = { is: 'line', what: 'link', path: [[x, y - ABOVE, 0.8], [x, y - 0.8, 0.8], [x, y, z]] };
+      first.parts[0] = {
+        is: 'line',
+        what: 'link',
+        path: [
+          [x, y - ABOVE, 0.8],
+          [x, y - 0.8, 0.8],
+          [x, y, z],
+        ],
+      };
     }
     const [next] = upToKnot === 0 ? tiedKnots({ fit, laid }, lastRow ? [lastRow] : [], 1) : [];
     if (!next) return;
     const [x, y, z] = entryOf(next);
-    const hangs: Part = { is: 'line', what: 'end', path: [[x, y, z], [x, y + 0.8, 0.9], [x, y + WORKING, 1]] };
+    const hangs: Part = {
+      is: 'line',
+      what: 'end',
+      path: [
+        [x, y, z],
+        [x, y + 0.8, 0.9],
+        [x, y + WORKING, 1],
+      ],
+    };
     const led = leads.find(({ paint }) => paint === next.paint);
     if (led && working) led.parts.push({ is: 'line', what: 'link', path: downTo(led.last, next) }, hangs);
     else {
-      const pinned: Part = { is: 'line', what: 'link', path: [[x, y - ABOVE, 0.8], [x, y, z]] };
+      const pinned: Part = {
+        is: 'line',
+        what: 'link',
+        path: [
+          [x, y - ABOVE, 0.8],
+          [x, y, z],
+        ],
+      };
       leads.push({ colour: next.colour, paint: next.paint, parts: [pinned, hangs], last: next });
     }
   }
