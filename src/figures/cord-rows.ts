@@ -66,6 +66,8 @@ export interface CordRows {
 /** Above the bar, and above a row whose strings come from the row before, in d. */
 const OVER_BAR = 7.2;
 const OVER_ROW = 1.5;
+/** Above a row that is there alone: its strings, and where the leading string comes from. */
+const OVER_ONE = 3.9;
 /** What stays free of a cord's middle at the sides, in d. */
 const ROOM = 0.8;
 /** A tear takes the room of so many columns. */
@@ -111,7 +113,12 @@ function reachOf(model: PieceModel, top: number, bottom: number): [number, numbe
   for (const { parts } of model.strings)
     for (const part of parts)
       if (part.is === 'line' && part.what !== 'tail' && part.what !== 'float')
-        for (const [x, y] of part.path) if (y >= top && y <= bottom) meet(x);
+        for (const [i, [x, y]] of part.path.entries()) {
+          const [was, above] = part.path[i - 1] ?? [x, y];
+          if (Math.max(y, above) < top || Math.min(y, above) > bottom) continue;
+          meet(x);
+          meet(was);
+        }
   if (model.laid.fromRow === 1) for (const [x, y] of model.ring.arch) if (y > top) meet(x);
   return [left - ROOM, right + ROOM];
 }
@@ -150,7 +157,7 @@ export function cordRows(input: CordRowsInput): CordRows {
     ending: 'hanging',
     pulled: { fromRow: from, apart, moved },
   });
-  const high = from === 1 ? -OVER_BAR : -OVER_ROW;
+  const high = from === 1 ? -OVER_BAR : from === to ? -OVER_ONE : -OVER_ROW;
   const low = topOf(model.laid, to) + ROW + below;
   const [reachLeft, reachRight] = reachOf(model, high, low);
   const windows = input.stretches.map(

@@ -17,6 +17,7 @@ export interface RowOptions {
 
 export type RowKey =
   | 'row'
+  | 'row-above'
   | 'row-so-far'
   | 'row-moves'
   | 'row-run'
@@ -87,7 +88,14 @@ function columnsUnder({ leftBundle, rightBundle, firstColumn, lastColumn }: RowP
   return column === lastColumn ? Array.from({ length: rightBundle }, (_, i) => column + i) : [column];
 }
 
-/** The row as cord, with the row above it or the bar; the tests look at the same. */
+/** The first row that is drawn: the one above where strings change over, so that they are seen on their way. */
+function fromRow(rows: readonly RowPlan[], row: RowPlan): number {
+  const before = rows[row.row - 2];
+  const alike = before?.leftBundle === row.leftBundle && before.rightBundle === row.rightBundle;
+  return before && !alike ? before.row : row.row;
+}
+
+/** The row as cord, below the row above it where strings change over, or below the bar; the tests look at the same. */
 export function rowCords(plan: RowFigurePlan, options: RowOptions = {}) {
   const { across = ACROSS, coloured = false } = options;
   const row = rowAt(plan, options);
@@ -97,7 +105,7 @@ export function rowCords(plan: RowFigurePlan, options: RowOptions = {}) {
     fit,
     chart,
     rows,
-    from: Math.max(1, number - 1),
+    from: fromRow(rows, row.plan),
     to: number,
     knot: row.tied,
     coloured,
@@ -163,8 +171,7 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
       shapes.push(text(x, 15, `${column}`, 'quiet'));
   }
   // Each row's number stands on the side where it begins; the row above is only there for its strings.
-  for (const one of [row.plan, plan.rows[row.plan.row - 2]]) {
-    if (!one) continue;
+  for (const one of plan.rows.slice(cords.model.laid.fromRow - 1, row.plan.row)) {
     const rightward = one.direction === 'rightward';
     shapes.push({
       tag: 'text',
@@ -186,6 +193,8 @@ function describe(plan: RowFigurePlan, options: RowOptions = {}) {
   const say = (key: RowKey, values: Values): void => {
     steps.push(step(key, values));
   };
+  const from = fromRow(plan.rows, own);
+  if (from < own.row || from === 1) say('row-above', { above: from < own.row ? from : 0 });
   if (tied < own.knots) say('row-so-far', { tied, knots: own.knots });
   if (own.startMove !== 'none') say('row-moves', { move: own.startMove, side: begins });
   for (const { side, was, is } of sizes) {

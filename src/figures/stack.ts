@@ -18,7 +18,7 @@ export type StackPlan = Pick<Plan, 'fit' | 'rows' | 'outline' | 'chart'>;
 const MOST = 62;
 const WIDEST = 22;
 /** From one row to the next, and how far the strings are seen below the last, in d. */
-const APART = 1.5;
+const APART = 1.9;
 const BELOW = 5.5;
 
 /** The rows as cord, with what there is to say of the strings that change over; the tests look at the same. */

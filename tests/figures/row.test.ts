@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { closing } from '../../src/figures/closing.ts';
 import type { CordRows } from '../../src/figures/cord-rows.ts';
 import { opening } from '../../src/figures/opening.ts';
-import { type PieceModel, stringPath } from '../../src/figures/piece/index.ts';
+import { type PieceModel, stringPath, topOf } from '../../src/figures/piece/index.ts';
 import { type RowOptions, row, rowCords } from '../../src/figures/row.ts';
 import { showFigure } from '../../src/figures/show.ts';
 import { stackCords } from '../../src/figures/stack.ts';
@@ -38,7 +38,10 @@ function passesInto(plan: Plan, number: number): string[] {
   const links = model.strings.flatMap(({ parts }) =>
     parts.flatMap((part) => (part.is === 'line' && part.what === 'link' ? [part.path] : [])),
   );
-  const way = links.at(-1);
+  const top = topOf(model.laid, number);
+  const way = links.find(
+    (path) => (path[0]?.[1] ?? top) > 0 && (path[0]?.[1] ?? top) < top && (path.at(-1)?.[1] ?? 0) > top,
+  );
   if (!way) throw new Error(`nothing leads into row ${number}`);
   // Between the rows only: in them the knots have their own order.
   const strands = [
@@ -64,7 +67,9 @@ describe('the drawing of a row', () => {
       const { cords } = rowCords(plan, options);
       const what = `row ${own.row}, ${knot} tied, of ${JSON.stringify(plan.fit)}`;
       expect(knotsIn(cords, own.row), what).toBe(knot);
-      expect(knotsIn(cords, own.row - 1), what).toBe(plan.rows[own.row - 2]?.knots ?? 0);
+      const before = plan.rows[own.row - 2];
+      const alike = before?.leftBundle === own.leftBundle && before.rightBundle === own.rightBundle;
+      expect(knotsIn(cords, own.row - 1), what).toBe(before && !alike ? before.knots : 0);
       expect(lines(named(row.draw(plan, options), 'waiting')), what).toBe(own.knots - knot);
       const bases = cords.model.strings.filter(({ role }) => role === 'base');
       expect(bases.length, what).toBe(plan.fit.width + (plan.fit.carrySide ? 1 : 0));
@@ -81,7 +86,7 @@ describe('the drawing of a row', () => {
     // A use of a shape leads to drawn cords at once; a use of several of them leads to further uses.
     const knots = drawn.filter(({ tag }) => !/-(?:[0-9a-z]+[lr]\d+)$/.test(tag.at['href'] ?? ''));
     expect(shapes.size).toBeGreaterThan(1);
-    expect(knots).toHaveLength(24);
+    expect(knots).toHaveLength(12);
   });
 
   test('draws both edges and the place of work of a row too wide to be drawn whole', () => {
@@ -119,12 +124,11 @@ describe('the drawing of a row', () => {
     expect([1, 2, 6, 7, 27, 28, 32].map(moved)).toEqual([[], [6, 21], [2, 25], [], [], [2, 25], [6, 21]]);
   });
 
-  test('passes in front of the string let out at its start, behind the two that it is carried behind, and else by none', () => {
+  test('passes in front of the string let out at its start, and behind the two that it is carried behind', () => {
     expect(passesInto(lantern, 2)).toEqual(['over 21']);
     expect(passesInto(lantern, 3)).toEqual(['over 5']);
     expect(passesInto(lantern, 28)).toEqual(['under 26', 'under 25']);
     expect(passesInto(lantern, 29)).toEqual(['over 3']);
-    expect(passesInto(lantern, 16)).toEqual([]);
   });
 
   test('is in the chart’s colours when it is asked to be, with every knot still there', () => {
@@ -145,6 +149,7 @@ describe('the drawing of a row', () => {
     const { title, steps } = showFigure(row, lantern, { row: 2, knot: 5 }, { id: 'row', words: rowFigureWords });
     expect([title, ...steps]).toEqual([
       'Row 2: 18 knots, beginning on the right.',
+      'Row 1 hangs above it, so that each string can be followed.',
       '5 of 18 knots are tied so far.',
       'First, the innermost string of the right bundle passes behind the leading string to its inner side.',
       'String 6 leaves the left bundle.',
