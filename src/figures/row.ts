@@ -32,8 +32,12 @@ export type RowFigurePlan = Pick<Plan, 'fit' | 'rows' | 'chart'>;
 type Part = Shape<RowKey>;
 
 const WIDEST = 30;
-/** Knots drawn side by side before some are left out, how many stay at either edge, and how few are not worth a tear. */
+/**
+ * Knots drawn side by side before some are left out: fewer where strings change over, since then the edges are what
+ * counts. How many stay at either edge, and how few are not worth a tear.
+ */
 const MOST = 28;
+const MOST_AT_EDGES = 20;
 const STAY = 8;
 const TORN = 2;
 /** From the row above to this one, and how far the strings are seen below it, in d. */
@@ -63,9 +67,9 @@ function rowAt({ fit, rows, chart }: RowFigurePlan, { row = 1, knot, coloured = 
 }
 
 /** The columns that are drawn: of a long row both edges and the place of work. */
-function stretchesOf({ plan, tied }: ReturnType<typeof rowAt>): Stretch[] {
+function stretchesOf({ plan, tied }: ReturnType<typeof rowAt>, most: number): Stretch[] {
   const { firstColumn, lastColumn, knots, direction } = plan;
-  if (knots <= MOST) return [[firstColumn, lastColumn]];
+  if (knots <= most) return [[firstColumn, lastColumn]];
   const work = direction === 'rightward' ? tied : knots - tied;
   const parts: [from: number, to: number][] = [
     [0, STAY],
@@ -101,18 +105,20 @@ export function rowCords(plan: RowFigurePlan, options: RowOptions = {}) {
   const row = rowAt(plan, options);
   const { rows, fit, chart } = plan;
   const number = row.plan.row;
+  const from = fromRow(rows, row.plan);
   const cords = cordRows({
     fit,
     chart,
     rows,
-    from: fromRow(rows, row.plan),
+    from,
     to: number,
     knot: row.tied,
     coloured,
     moved: movedIn(rows[number - 2], row.plan, fit.width, true),
     apart: APART,
     below: BELOW,
-    stretches: stretchesOf(row),
+    // Whoever walks through the row sees it in one size all along.
+    stretches: stretchesOf(row, from < number && options.knot === undefined ? MOST_AT_EDGES : MOST),
     across,
     gutter: String(number).length * 7.5 + 12,
     top: TOP,
