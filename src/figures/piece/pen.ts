@@ -105,7 +105,7 @@ const stepOf: Record<Fineness, number> = { cord: 0.5, lit: 0.5, stitch: 0.5 };
 
 /** How the parts of a cord are painted; the picture carries this itself, so that it stands alone as a file.
  * Single classes, since rules with a place to be in do not reach into uses. */
-export const PEN_STYLE = `.pc-e{stroke:var(--o);stroke-width:${UNIT}px}.pc-b{stroke:currentColor;stroke-width:${Math.round(UNIT * (1 - 2 * OUTLINE))}px;stroke-linecap:round}.pc-n{stroke:var(--b)}.pc-i{stroke:var(--i);stroke-opacity:.4;stroke-width:4px;translate:-3px -3px}.pc-t{stroke:var(--o);stroke-opacity:.34;stroke-width:1.5px}`;
+export const PEN_STYLE = `.pc-e{stroke:var(--o);stroke-width:${UNIT}px}.pc-b{stroke:currentColor;stroke-width:${Math.round(UNIT * (1 - 2 * OUTLINE))}px;stroke-linecap:round}.pc-n{stroke:var(--b)}.pc-i{stroke:var(--i);stroke-opacity:.4;stroke-width:4px}.pc-t{stroke:var(--o);stroke-opacity:.34;stroke-width:1.5px}`;
 
 /** A body's colour, where it is not the one handed in from outside. */
 const bodyOf = (paint: string): string =>
@@ -127,10 +127,12 @@ const LIGHT = 0.34;
 /** From one mark of the twist to the next, in d. */
 const LAY = 0.8;
 
-const lit = (d: string, radius: number, metal: boolean): string => {
+/** The light lies beside the middle by its own figures: a browser keeps count of every element that is moved by itself. */
+const lit = (path: Path, radius: number, metal: boolean): string => {
+  const by = -Math.round(LIGHT * radius * UNIT * 0.8) / UNIT;
+  const d = curved(path.map(([x, y, z]) => [x + by, y + by, z]));
   if (!metal) return `<path d="${d}" class="pc-i"/>`;
-  const by = -Math.round(LIGHT * radius * UNIT * 0.8);
-  return `<path d="${d}" transform="translate(${packedFigures([by, by])})" stroke="${PAINTS.metalLight}" stroke-opacity="0.85" stroke-width="${Math.round(radius * 0.4 * UNIT)}"/>`;
+  return `<path d="${d}" stroke="${PAINTS.metalLight}" stroke-opacity="0.85" stroke-width="${Math.round(radius * 0.4 * UNIT)}"/>`;
 };
 
 /** Slanting marks of the twist at equal steps. */
@@ -156,7 +158,7 @@ function twist(path: Path, radius: number): string {
 export function stretch(path: Path, paint: string, fineness: Fineness, radius = 0.5, metal = false): string {
   const bare = both(curved(path), paint, radius, metal);
   if (fineness === 'stitch' || path.length < 3) return bare;
-  return `${bare}${lit(curved(path.slice(1, -1)), radius, metal)}${metal || fineness === 'lit' ? '' : twist(path, radius)}`;
+  return `${bare}${lit(path.slice(1, -1), radius, metal)}${metal || fineness === 'lit' ? '' : twist(path, radius)}`;
 }
 
 /** Depth from which a cord lies in front of bases whose middle is at 0, in d. */

@@ -62,6 +62,7 @@ export class Sheets {
 
   /** Looks at another part of the piece. */
   look(box: string): void {
+    if (box === this.box) return;
     this.box = box;
     for (const { svg } of this.sheets.values()) svg.setAttribute('viewBox', box);
   }
