@@ -191,6 +191,11 @@ export function stretchesOf(line: Path, step: number): Stretches {
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
 
+const together = (paths: readonly Path[], paint: string): string => {
+  const d = paths.map(curved).join('');
+  return d && both(d, paint, 0.5);
+};
+
 /** Strings that wind round bases: what lies behind, the bases, what lies before. One of the bases may be told from the others. */
 export function wound({ leads, bases, marked }: PieceShape, paint: string, fineness: Fineness): string {
   const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
@@ -204,9 +209,8 @@ export function wound({ leads, bases, marked }: PieceShape, paint: string, finen
       )
       .join('');
   return (
-    deepestFirst(cut.flatMap(({ behind }) => behind))
-      .map((path) => stretch(path, paint, 'stitch'))
-      .join('') +
+    // What lies behind the bases is seen in gaps alone, and so it is painted in one: fewer lines to keep.
+    together(deepestFirst(cut.flatMap(({ behind }) => behind)), paint) +
     layer(false) +
     layer(true) +
     deepestFirst(cut.flatMap(({ before }) => before))
