@@ -188,6 +188,7 @@ export function cordRows(input: CordRowsInput): CordRows {
     starts.push(at);
     const width = (b - a) * scale;
     const box = [a, high, b - a, low - high].map((value) => Math.round(value * UNIT)).join(' ');
+    if (coloured) shapes.push({ tag: 'rect', is: 'board', x: at, y: top, width, height });
     shapes.push({ tag: 'window', shows: 'cords', x: at, y: top, width, height, box });
     at += width + tear * scale;
     if (i < windows.length - 1) {

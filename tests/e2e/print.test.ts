@@ -112,3 +112,31 @@ for (const name of LESSON_NAMES)
     for (const control of await page.locator('input:not(.checklist input), select, textarea').all())
       await expect(control).toBeHidden();
   });
+
+test('printed while its large view is open, a plate stands in its own place, and goes back to the large view', async ({
+  page,
+}) => {
+  await openLesson(page, LESSON_NAMES[8] ?? '');
+  const figure = page
+    .locator('main figure')
+    .filter({ has: page.locator('[data-plate-larger]') })
+    .first();
+  await figure.getByRole('button', { name: 'Larger' }).click();
+  const large = page.locator('dialog.plate-large');
+  await expect(large.locator('svg').first()).toBeVisible();
+  await expect(figure.locator('[data-plate-ground] svg')).toHaveCount(0);
+  await page.evaluate(() =>
+    addEventListener('beforeprint', () => {
+      const shown = document.querySelector('dialog.plate-large svg');
+      document.body.dataset['printed'] = String(shown === null);
+    }),
+  );
+  await page.pdf({ format: 'A4' });
+  await expect(page.locator('body')).toHaveAttribute('data-printed', 'true');
+  await expect(large.locator('svg').first()).toBeVisible();
+  await large.getByRole('button', { name: 'Close' }).click();
+  await expect(figure.locator('[data-plate-ground] svg').first()).toBeVisible();
+  // Nothing of the closed view listens any longer.
+  await page.pdf({ format: 'A4' });
+  await expect(figure.locator('[data-plate-ground] svg').first()).toBeVisible();
+});
