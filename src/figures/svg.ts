@@ -28,7 +28,7 @@ export function toSvg<Key extends string>(name: string, drawing: Drawing<Key>, o
     }
     if (shape.tag === 'window') {
       const [x, y, width, height] = [shape.x, shape.y, shape.width, shape.height].map((value) => +value.toFixed(1));
-      return `<svg x="${x}" y="${y}" width="${width}" height="${height}" viewBox="${shape.box}" preserveAspectRatio="none"><use href="#${id}-${shape.shows}"/></svg>`;
+      return `<svg x="${x}" y="${y}" width="${width}" height="${height}" viewBox="${shape.box}" preserveAspectRatio="none" aria-hidden="true"><use href="#${id}-${shape.shows}"/></svg>`;
     }
     if (shape.tag === 'cord') {
       // The path draws the cord's edge; what is laid over it takes the same course, thinner.

@@ -78,7 +78,7 @@ test('the style sheet has no rule for a part that no figure draws', () => {
       { show: 'bundles', row: 3 },
       { lost: true, added: { rowsAbove: 1 } },
     ],
-    row: [{ knot: 3 }],
+    row: [{ knot: 3 }, { coloured: true }],
   };
   const wide = planned({ width: 90, height: 40, capacity: 80 });
   let svg = '';
