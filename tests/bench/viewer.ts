@@ -24,7 +24,7 @@ const PAUSE = 90;
  * each layout, so the sum is taken in steps of their own.
  */
 const TASKS = ['toplevel', 'blink.user_timing', '__metadata'];
-const TASKS_AND_PARTS = ['devtools.timeline', ...TASKS];
+const TASKS_AND_PARTS = ['devtools.timeline', 'disabled-by-default-devtools.timeline', ...TASKS];
 /** The page's own note of a key. */
 const KEY = 'a-key';
 
