@@ -10,7 +10,6 @@ import {
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
-  packedFigures,
   sideBySide,
   straight,
   stretch,
@@ -65,7 +64,7 @@ const opening = (
 
 /** The frame of a piece as the viewBox of its drawing. */
 const frameBox = ({ left, right, top, bottom }: PieceModel['frame']): string =>
-  packedFigures([left, top, right - left, bottom - top].map(unit));
+  [left, top, right - left, bottom - top].map(unit).join(' ');
 
 /** What the element round a piece's parts has to carry: the house's colours by their short names. */
 export const pieceStyle = (level: Level): string =>
