@@ -40,17 +40,20 @@ async function cutFigures(page: Page, sheet: Sheet): Promise<string[]> {
   const found = await page.evaluate(({ width, height }) => {
     const whole = (element: Element | null): boolean =>
       element !== null && (getComputedStyle(element).breakInside === 'avoid' || whole(element.parentElement));
-    return [...document.querySelectorAll('main figure, main svg, main table.mark-grid')].flatMap((figure) => {
-      if (!figure.checkVisibility()) return [];
-      const box = figure.getBoundingClientRect();
-      const name = `${figure.localName} ${figure.id || figure.closest('[id]')?.id}`;
-      const faults: string[] = [];
-      if (box.height > height) faults.push(`${name}: ${Math.round(box.height)} high on a sheet of ${height}`);
-      if (box.right > width + 1 || box.left < -1)
-        faults.push(`${name}: ${Math.round(box.right)} wide on a sheet of ${width}`);
-      if (!whole(figure)) faults.push(`${name}: may break over two sheets`);
-      return faults;
-    });
+    // A drawing within a drawing is a window in it: what lies beyond is told by the browser, and is not seen.
+    return [...document.querySelectorAll('main figure, main svg:not(svg svg), main table.mark-grid')].flatMap(
+      (figure) => {
+        if (!figure.checkVisibility()) return [];
+        const box = figure.getBoundingClientRect();
+        const name = `${figure.localName} ${figure.id || figure.closest('[id]')?.id}`;
+        const faults: string[] = [];
+        if (box.height > height) faults.push(`${name}: ${Math.round(box.height)} high on a sheet of ${height}`);
+        if (box.right > width + 1 || box.left < -1)
+          faults.push(`${name}: ${Math.round(box.right)} wide on a sheet of ${width}`);
+        if (!whole(figure)) faults.push(`${name}: may break over two sheets`);
+        return faults;
+      },
+    );
   }, room);
   await page.emulateMedia({ media: null });
   return found;
