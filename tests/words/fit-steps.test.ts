@@ -47,8 +47,8 @@ describe('the fitting sum in words', () => {
       '14 + 2 = 16',
     ]);
     const text = steps.map(fitStepWords).join(' ');
-    expect(text).toContain('5 is odd. A fold is two strings, so an odd number can’t be made of folds.');
-    expect(text).toContain('Borrow two places from the bar, one string for each side.');
+    expect(text).toContain('5 is odd. A fold is two strings, so one string on each side is left without a partner.');
+    expect(text).toContain('Each side lacks one string. The chart has none to give, so borrow two from the bar, one for each side.');
     expect(text).toContain('row 6 is the first with all 26 columns.');
   });
 
