@@ -48,7 +48,9 @@ describe('the fitting sum in words', () => {
     ]);
     const text = steps.map(fitStepWords).join(' ');
     expect(text).toContain('5 is odd. A fold is two strings, so one string on each side is left without a partner.');
-    expect(text).toContain('Each side lacks one string. The chart has none to give, so borrow two from the bar, one for each side.');
+    expect(text).toContain(
+      'Each side lacks one string. The chart has none to give, so borrow two from the bar, one for each side.',
+    );
     expect(text).toContain('row 6 is the first with all 26 columns.');
   });
 

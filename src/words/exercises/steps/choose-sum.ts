@@ -20,7 +20,7 @@ export const CHOOSE_SUM_STEPS: Readonly<Record<`why-${ChooseGroup['sum']}` | 'ch
   ],
   'why-safe-sheet': [
     ({ low, onBarLow, capacity, onBarLikely }) =>
-      `The sheet for ${figure(capacity)} puts ${figure(onBarLikely)} strings on the bar. If the bar takes only ${figure(low)}, they do not lie flat. ${figure(onBarLow)} do, on this ring and on every wider one.`,
+      `The plan for ${figure(capacity)} puts ${figure(onBarLikely)} strings on the bar. If the bar takes only ${figure(low)}, they do not lie flat. ${figure(onBarLow)} lie flat even then.`,
   ],
   chosen: chosen(SUM_CHOICES),
 };
