@@ -95,9 +95,9 @@ describe('the fitting sum in words', () => {
   test('a split is told in one line, level or lopsided', () => {
     const answer = answerFor(26, 16);
     if (!answer.ok) throw new Error('26 on 16 is a piece');
-    expect(fitWords(answer.fit)).toBe('14 on the bar (7 folds), 6 (3 folds) each side');
+    expect(fitWords(answer.fit)).toBe('14 on the bar (7 folds), 6 on each side (3 folds)');
     expect(answer.alternatives.map(fitWords)).toContain(
-      '16 on the bar (8 folds), 6 (3 folds) on the left, 4 (2 folds) on the right',
+      '16 on the bar (8 folds), 6 on the left (3 folds), 4 on the right (2 folds)',
     );
   });
 });
