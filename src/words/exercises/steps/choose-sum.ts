@@ -8,7 +8,7 @@ import type { Saying } from './saying.ts';
 export const CHOOSE_SUM_STEPS: Readonly<Record<`why-${ChooseGroup['sum']}` | 'chosen', Saying>> = {
   'why-borrow': [
     ({ spare, eachSide, borrowed }) =>
-      `${count(spare, 'string')} are spare, so each side would get ${figure(eachSide)}. ${borrowed === 0 ? 'That is even, and can be made of folds.' : 'That is odd, and folds come in twos. Each side needs one string more.'}`,
+      `${count(spare, 'string')} are spare, so each side would get ${figure(eachSide)}. ${borrowed === 0 ? 'That is even, and can be made of folds.' : 'That is odd, and a fold is two strings. Each side lacks one.'}`,
   ],
   'why-odd-half': [
     ({ eachSide, strands, onBar, borrowed }) =>
