@@ -43,7 +43,7 @@ function howFar({ piece, row, phase }: SlippedRow): string {
     const after = height - row;
     if (after === 0) return last;
     const out = Math.floor(after / closingStep);
-    return `${last} Row ${figure(row)} comes ${count(after, 'row')} before it, so ${out === 0 ? 'all strings are in already' : `${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet`}.`;
+    return `${last} Row ${figure(row)} comes ${count(after, 'row')} before it, so ${out === 0 ? 'all strings are in' : `${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet`}.`;
   }
   const first = 'Row 1 ties the whole bundles and lets nothing out.';
   if (row === null) return `${first} The first strings come out in row ${figure(1 + openingStep)}.`;
