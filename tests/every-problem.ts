@@ -14,7 +14,7 @@ import {
   SPOT_FAULTS,
   SPOT_SHEETS,
 } from '../src/solver/exercises/index.ts';
-import { type Draw, replay } from './seed.ts';
+import { type Draw, drawing, replay } from './seed.ts';
 
 /** All that a lesson can ask of each kind by name. A kind that is forgotten here does not compile. */
 const FORMS: { readonly [K in KindName]: readonly OptionsOf<K>[] } = {
@@ -38,8 +38,21 @@ function formsOf<K extends KindName>(kind: K, level: Level, times: number, draw:
   );
 }
 
-/** Problems of every kind in all its forms and at every level, each form as many times as is said for its kind. */
-export const everyProblem = (draw: Draw, times: { readonly [K in KindName]: number }): readonly ExerciseProblem[] =>
+type Times = { readonly [K in KindName]: number };
+
+const drawn = (draw: Draw, times: Times): ExerciseProblem[] =>
   LEVELS.flatMap((level) =>
     (Object.keys(FORMS) as KindName[]).flatMap((kind) => formsOf(kind, level, times[kind], draw)),
   );
+
+/** Draws in which even the steps and slips that are rare come up. */
+const SAME_EVERY_TIME = 7919;
+
+/**
+ * Problems of every kind in all its forms and at every level, each form as many times as is said for its kind: first
+ * some that are always the same, so that nothing rare is missed by bad luck, then as many new ones in each run.
+ */
+export const everyProblem = (times: Times): readonly ExerciseProblem[] => [
+  ...drawn(drawing(SAME_EVERY_TIME), times),
+  ...drawn(drawing(), times),
+];

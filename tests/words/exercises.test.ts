@@ -21,12 +21,12 @@ import { questionWords } from '../../src/words/exercises/question.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { outcomeWords, verdictWords } from '../../src/words/exercises/verdict-words.ts';
 import { everyProblem } from '../every-problem.ts';
-import { drawing, replay } from '../seed.ts';
+import { replay } from '../seed.ts';
 import { expectSayable, expectSentences, strict } from './sayable.ts';
 
 /** Problems of every kind, ask and level, some with figures of their own at both ends. */
 const PROBLEMS: readonly ExerciseProblem[] = [
-  ...everyProblem(drawing(), { sum: 6, number: 3, mark: 2, row: 4, spot: 2, order: 6, choose: 6, say: 3 }),
+  ...everyProblem({ sum: 6, number: 3, mark: 2, row: 4, spot: 2, order: 6, choose: 6, say: 3 }),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
   exercises.sum.make('straight', 'mixed', { width: 3, capacity: 3 }),
   exercises.number.make('steps', 'alone', {

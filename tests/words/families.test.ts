@@ -30,9 +30,9 @@ import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
 import { slipIn, type Tell } from '../../src/words/slips/telling.ts';
 import { everyProblem } from '../every-problem.ts';
-import { drawing, replay } from '../seed.ts';
+import { replay } from '../seed.ts';
 
-const PROBLEMS = everyProblem(drawing(), {
+const PROBLEMS = everyProblem({
   sum: 3,
   number: 2,
   mark: 1,

@@ -6,13 +6,13 @@ import type { SlipId } from '../../src/solver/missteps/ids.ts';
 import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
 import { explanationWords, FOLLOW_UP, noSlipWords, slipWords } from '../../src/words/slips/index.ts';
 import { everyProblem } from '../every-problem.ts';
-import { drawing, replay } from '../seed.ts';
+import { replay } from '../seed.ts';
 import { expectSentences } from './sayable.ts';
 
 const PROBLEMS: readonly ExerciseProblem[] = [
   exercises.sum.make('lone', 'mixed', { width: 21, capacity: 15 }),
   exercises.sum.make('carried', 'mixed', { width: 25, capacity: 16, oddMethod: 'carried-end' }),
-  ...everyProblem(drawing(), { sum: 5, number: 3, mark: 2, row: 3, spot: 1, order: 5, choose: 12, say: 1 }),
+  ...everyProblem({ sum: 5, number: 3, mark: 2, row: 3, spot: 1, order: 5, choose: 12, say: 1 }),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** Claims in a text that arithmetic can check. */
