@@ -86,14 +86,16 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
 
 const figuresOf = (text: string): number[] => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number);
 
-const beforeTheLast = <K extends 'number' | 'choose'>(kind: K, steps: readonly WorkedStepOf<K>[]): string[] =>
+const beforeTheLast = <K extends 'number' | 'choose' | 'mark'>(kind: K, steps: readonly WorkedStepOf<K>[]): string[] =>
   steps.filter(({ gives }) => gives === null).map((step) => `${stepSum(kind, step)} ${stepWords(kind, step)}`);
 
 /** What a half-worked form gives: figures of the sum, or the steps of the working before the one that answers. */
 function halfGiven(problem: ExerciseProblem): string[] {
   if (problem.kind === 'sum') return Object.values(exercises.sum.fade(problem).given).map(String);
   if (problem.kind === 'number') return beforeTheLast('number', exercises.number.solution(problem));
-  return problem.kind === 'choose' ? beforeTheLast('choose', exercises.choose.solution(problem)) : [];
+  if (problem.kind === 'choose') return beforeTheLast('choose', exercises.choose.solution(problem));
+  if (problem.kind !== 'mark' || exercises.mark.fade(problem).given.cells) return [];
+  return beforeTheLast('mark', exercises.mark.solution(problem));
 }
 
 /** Every number that an exercise may show before it is answered: its question's, its labels', and those given in a half-worked form. */

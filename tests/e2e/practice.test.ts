@@ -67,6 +67,13 @@ async function onDesk(page: Page): Promise<OnDesk> {
   return { sheet, kind: entry.kind, problem, level };
 }
 
+/** A cell that can be marked and is not to be. */
+async function wrongCell(free: Locator, cells: SolutionOf<'mark'>['cells']): Promise<string> {
+  const right = new Set(cells.map(([row, column]) => `${row}-${column}`));
+  const names = await free.evaluateAll((all) => all.map((cell) => (cell as HTMLElement).dataset['cell'] ?? ''));
+  return names.find((name) => !right.has(name)) ?? '';
+}
+
 async function enter({ sheet, kind, problem, level }: OnDesk, right: boolean): Promise<void> {
   if (kind === 'sum') {
     const sum = problem as ProblemOf<'sum'>;
@@ -109,9 +116,10 @@ async function enter({ sheet, kind, problem, level }: OnDesk, right: boolean): P
     await sheet.locator(`input[value="${right ? fault : faults.find((one) => one !== fault)}"]`).check();
   } else {
     const { cells } = exercises.mark.solve(problem as ProblemOf<'mark'>) as SolutionOf<'mark'>;
-    const wanted = right ? cells : cells.slice(0, 1).map(([row, column]) => [row, column + 3] as const);
-    for (const [row, column] of wanted) {
-      const cell = sheet.getByRole('button', { name: `row ${row}, column ${column}`, exact: true });
+    const free = sheet.locator('[data-cell]:not([aria-pressed="true"])');
+    const wanted = right ? cells.map(([row, column]) => `${row}-${column}`) : [await wrongCell(free, cells)];
+    for (const name of wanted) {
+      const cell = sheet.locator(`[data-cell="${name}"]`).first();
       if ((await cell.getAttribute('aria-pressed')) !== 'true') await cell.click();
     }
   }

@@ -65,14 +65,11 @@ function pickOf<K extends KindName>(
   return null;
 }
 
-/**
- * Whether a kind leaves one step open in fields of its own. The marks on a chart are one field: half of them given, it
- * would be the same field that is open, so a chart comes with a worked case once more.
- */
+/** Whether a kind has a half-worked form. */
 const LEAVES_A_STEP: { readonly [K in KindName]: boolean } = {
   sum: true,
   number: true,
-  mark: false,
+  mark: true,
   row: true,
   spot: true,
   order: true,

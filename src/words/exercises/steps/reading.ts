@@ -8,7 +8,9 @@ export type ReadingStepKey =
   | 'knots-of-colour'
   | 'row-for-picture'
   | 'plain-rows-above'
+  | 'row-side'
   | 'row-first-knot'
+  | 'row-read'
   | 'row-colour'
   | 'row-picture-cut';
 
@@ -44,13 +46,18 @@ export const READING_STEPS: Readonly<Record<ReadingStepKey, Saying>> = {
       `The picture begins in row ${figure(pictureRow)}, and it has to move down to row ${figure(row)}. That takes ${count(plain, 'plain row')}.`,
     ({ pictureRow, row, plain }) => `${figure(row)} − ${figure(pictureRow)} = ${figure(plain)}`,
   ],
-  'row-first-knot': [
-    ({ row, startSide, begins, strings, column }) =>
-      `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}. ${Number(strings) > 1 ? `A bundle of ${figure(strings)} is tied there` : 'The edge there is a single string'}, so the first knot of row ${figure(row)} stands in column ${figure(column)}.`,
+  'row-side': [
+    ({ startSide, begins }) =>
+      `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}.`,
   ],
+  'row-first-knot': [
+    ({ row, strings, column }) =>
+      `${Number(strings) > 1 ? `A bundle of ${figure(strings)} is tied there` : 'The edge there is a single string'}, so the first knot of row ${figure(row)} stands in column ${figure(column)}.`,
+  ],
+  'row-read': [({ row, read }) => `From left to right, row ${figure(row)} reads ${read}.`],
   'row-colour': [
-    ({ row, colour, cells, columns, read }) =>
-      `From left to right, row ${figure(row)} reads ${read}. So ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
+    ({ colour, cells, columns }) =>
+      `So ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
   ],
   'row-picture-cut': [
     ({ row, cornersLeft, cornersRight, cut }) =>

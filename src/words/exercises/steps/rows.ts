@@ -69,12 +69,21 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
       `To end with a bundle of ${figure(bundle)}, ${count(takenIn, 'string')} ${noun(takenIn, 'is', 'are')} taken in on each side${step === 1 ? ', one in each row' : `, one every ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
     ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
   ],
+  'strings-taken-in': [
+    ({ bundle, step, takenIn }) =>
+      `To end with a bundle of ${figure(bundle)}, ${count(takenIn, 'string')} ${noun(takenIn, 'is', 'are')} taken in on each side${step === 1 ? ', one in each row' : `, one every ${figure(step)} rows`}.`,
+  ],
+  'closing-row': [
+    ({ height, row }) => `Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
+    ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
+  ],
   'row-corner-cells': [
     ({ row, left, right, cornersLeft, cornersRight }) =>
       `Row ${figure(row)} ties ${both(left, right)} as one, in the innermost column of each. Outside these columns the corner cells are ${both(cornersLeft, cornersRight)}.`,
   ],
+  'row-bundles': [({ row, left, right }) => `Row ${figure(row)} ties ${both(left, right)} as one.`],
   'row-bundle-knots': [
-    ({ row, left, right, columnLeft, columnRight }) =>
-      `A bundle’s knot stands in its innermost column. In row ${figure(row)}, ${edge(left, 'left', columnLeft)}, and ${edge(right, 'right', columnRight)}.`,
+    ({ left, right, columnLeft, columnRight }) =>
+      `A bundle’s knot stands in its innermost column. So ${edge(left, 'left', columnLeft)}, and ${edge(right, 'right', columnRight)}.`,
   ],
 };
