@@ -135,7 +135,8 @@ test.describe('half-worked', () => {
     const first = sheet.locator(`[data-cell="${row}-${column}"]`);
     await expect(first).toHaveAccessibleName(`row ${row}, column ${column}, marked already`);
     await expect(first).toHaveAttribute('aria-disabled', 'true');
-    await first.click();
+    // A hand that presses it all the same takes nothing away.
+    await first.click({ force: true });
     await expect(first).toHaveAttribute('aria-pressed', 'true');
     await press(sheet, 'Check');
     await expect(said(sheet)).toContainText('it is no try');
