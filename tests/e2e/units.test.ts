@@ -1,6 +1,15 @@
 import { expect, type Page, test } from '@playwright/test';
 import type { UnitSystem } from '../../src/words/units.ts';
-import { exerciseSheet, LESSON_NAMES, LESSONS, type LessonName, openLesson, press, readWithOwn } from './learner.ts';
+import {
+  exerciseSheet,
+  LESSON_NAMES,
+  LESSONS,
+  type LessonName,
+  openLesson,
+  press,
+  readWithOwn,
+  wakeAll,
+} from './learner.ts';
 
 /**
  * A unit of the other system, behind a figure or alone: how a length is told that did not follow the switch. Of inches
@@ -67,14 +76,7 @@ async function openEverything(page: Page): Promise<void> {
     for (const details of document.querySelectorAll('details')) details.open = true;
   });
   // What wakes when it is seen is woken.
-  await page.evaluate(async () => {
-    for (const island of document.querySelectorAll('main astro-island[ssr]')) {
-      island.firstElementChild?.scrollIntoView({ behavior: 'instant' });
-      for (let tries = 0; tries < 100 && island.hasAttribute('ssr'); tries += 1)
-        await new Promise((soon) => setTimeout(soon, 20));
-    }
-  });
-  await expect(page.locator('main astro-island[ssr]')).toHaveCount(0);
+  await wakeAll(page);
 }
 
 async function expectOnly(page: Page, units: UnitSystem): Promise<number> {
@@ -150,7 +152,7 @@ test('the switch in a lesson turns plates and sentences at once, read with own f
   await units.check();
   await openEverything(page);
   await expectOnly(page, 'inches');
-  await expect(page.locator('#plate-ten-turns svg:visible')).toHaveAccessibleName(/\d in thick/);
+  await expect(page.locator('#plate-ten-turns svg:visible')).toHaveAccessibleName(/\d\sin thick/);
   await page.getByRole('radio', { name: 'centimetres' }).check();
   await expectOnly(page, 'metric');
   expect(page.url()).toContain(LESSONS[lesson]);
