@@ -36,7 +36,7 @@ const SEEDS_LOOKED_AT = 24;
  * Figures that this exercise was not tried with: a whole number of six digits, so that it can be said and typed. The
  * salt keeps two devices that practise apart from asking the same ones.
  */
-const seedFrom = (salt: string, id: string, state: ExerciseState | undefined): number =>
+export const seedFrom = (salt: string, id: string, state: ExerciseState | undefined): number =>
   100_000 + (hashSeed(`${salt} ${id} ${state?.seeds.size ?? 0}`) % 899_000);
 
 /** A problem of this exercise with these figures; null where its options make none. */
