@@ -328,12 +328,15 @@ test('slips that came up lately are told with their lesson, each can be practise
     /\/lessons\/widening\/$/,
   );
   for (let right = 1; right <= 2; right += 1) {
+    const before = page.url();
     await list.getByRole('button', { name: /^Practise this: Full width/ }).click();
+    await expect.poll(() => page.url()).not.toBe(before);
     const { problem, kind } = await onDesk(page);
     const misstep = exercises[kind].missteps['full-width-misplaced'] as ((asked: unknown) => unknown) | undefined;
     expect(misstep?.(problem)).not.toEqual(exercises[kind].solve(problem as never));
     await answer(page, true);
   }
+  // Right twice at once: it is spoken of no more.
   await expect(list).toHaveCount(0);
 });
 

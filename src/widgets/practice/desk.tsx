@@ -98,8 +98,9 @@ export function Desk(props: PracticeProps): JSX.Element {
     const sheet = picked && (await prepare(picked));
     if (picked) before = picked.skill;
     setAnswered(false);
-    setShown(picked && sheet && { picked, sheet });
+    // The sheet asks for the figures that the address names, so they stand there before it.
     writeAddress(picked);
+    setShown(picked && sheet && { picked, sheet });
     if (!asksFocus) return;
     queueMicrotask(() => (picked ? document.getElementById(`${picked.entry.id}-name`) : head)?.focus());
   }
