@@ -4,6 +4,7 @@ import { measureProblem, type Range } from '../solver/problem.ts';
 import type { ThreadKind } from '../solver/thread/thread.ts';
 import { Choice } from './choice.tsx';
 import { createLivePart } from './live-part.ts';
+import type { MeasuringInches } from './measuring-inches.tsx';
 import { createProblemWords } from './problem-words.ts';
 import { useReading } from './reading.ts';
 import { useUnits } from './units.ts';
@@ -49,9 +50,10 @@ export function MeasuringTry(props: Props): JSX.Element {
     if (!same || reading() !== props.example) result.wake();
   });
   const units = useUnits();
-  const [inInches, setInInches] = createSignal<typeof import('./measuring-inches.tsx') | null>(null);
+  const [inInches, setInInches] = createSignal<{ readonly Fields: typeof MeasuringInches } | null>(null);
   createEffect(() => {
-    if (units() === 'inches' && !inInches()) void import('./measuring-inches.tsx').then((part) => setInInches(part));
+    if (units() === 'inches' && !inInches())
+      void import('./measuring-inches.tsx').then(({ MeasuringInches: Fields }) => setInInches({ Fields }));
   });
   const inches = () => (units() === 'inches' ? inInches() : null);
   const usable = (): Measures | null =>
@@ -86,9 +88,9 @@ export function MeasuringTry(props: Props): JSX.Element {
             }
           >
             {(part) => {
-              const { MeasuringInches } = part();
+              const { Fields } = part();
               return (
-                <MeasuringInches
+                <Fields
                   barWidth={usable()?.barWidth ?? props.measured.barWidth}
                   tenTurns={usable()?.tenTurns ?? props.measured.tenTurns}
                   bars={BARS}
