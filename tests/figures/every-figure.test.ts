@@ -178,10 +178,10 @@ describe('every figure', () => {
       expect(all, name).toHaveLength(2);
       expect(all[0], name).toMatch(/^<svg data-units="metric"/);
       expect(all[1], name).toMatch(/^<svg data-units="inches"/);
-      expect(all[0], name).not.toMatch(/\d\sin\b/);
+      expect(all[0], name).not.toMatch(/[\d¼½¾]\sin\b/);
       expect(all[1], name).not.toMatch(/\d\s(mm|cm|m)\b/);
       expect(`${drawn.title} ${drawn.description}`, name).toMatch(/\d\s(mm|cm)\b/);
-      expect(drawn.inInches, name).toMatch(/\d\sin\b/);
+      expect(drawn.inInches, name).toMatch(/[\d¼½¾]\sin\b/);
       expect(drawFigure(name, lantern, { units: 'inches' }, show).svg.split('<svg'), name).toHaveLength(2);
     }
   });
