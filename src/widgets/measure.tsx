@@ -60,6 +60,10 @@ export function Measure(props: Props): JSX.Element {
           )}
         </Show>
         <input
+          ref={(input) => {
+            // What was typed before the script arrived counts.
+            if (input.value !== '' && input.value !== String(props.value ?? '')) take(input.value);
+          }}
           id={id}
           type="text"
           inputmode={inInches() ? 'text' : 'decimal'}

@@ -181,6 +181,7 @@ test('a ring and a cord are entered in the units that were chosen, and are the s
   page,
 }) => {
   await page.goto('piece/');
+  await wakeAll(page);
   const cord = page.getByRole('textbox', { name: 'Cord diameter' });
   const length = page.getByRole('textbox', { name: 'One length of leading string' });
   await expect(cord).toHaveValue('1.2');
