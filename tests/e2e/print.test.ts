@@ -99,7 +99,7 @@ for (const name of LESSON_NAMES)
       .evaluateAll((sheets) => sheets.map((sheet) => sheet.querySelector('details p')?.textContent ?? ''));
     const { pages, lines, text } = await printed(page, 'A4');
     expect(pages).toBeGreaterThanOrEqual(3);
-    expect(pages).toBeLessThanOrEqual(24);
+    expect(pages).toBeLessThanOrEqual(18);
     expect(lines.filter((line) => controls.includes(line))).toEqual([]);
     // What is folded away on the screen lies open on paper: the first hint of each exercise.
     for (const hint of cases) expect(text).toContain(plain(hint));
