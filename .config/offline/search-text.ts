@@ -5,7 +5,7 @@ import type { Section } from '../../src/words/search.ts';
 
 /** Questions, controls, drawings and what stands in their place are not read: a search leads to where a thing is taught. */
 const UNREAD =
-  'script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script]';
+  'script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 

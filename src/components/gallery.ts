@@ -1,4 +1,5 @@
 import { exampleOf } from '../entries/examples.ts';
+import type { DrawnUnits } from '../figures/drawing.ts';
 import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS } from '../figures/piece/index.ts';
@@ -15,6 +16,8 @@ export interface GalleryPlate {
   /** The same content in words. */
   readonly told: string;
   readonly svg: () => string;
+  /** Where the same drawing is there in other units: which these are. */
+  readonly units?: DrawnUnits;
 }
 
 export interface KnotPlates {
@@ -127,12 +130,19 @@ const FIGURES: readonly {
 export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
-  return FIGURES.map(({ name, options = {}, example = 'lantern' }) => {
+  return FIGURES.flatMap(({ name, options = {}, example = 'lantern' }): GalleryPlate[] => {
     const { plan } = exampleOf(example);
     const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
     const file = [example, name, ...said].join('-');
-    const drawn = plateFigure(name, plan, options, file);
-    return { file, title: drawn.title, told: drawn.description, svg: () => drawn.svg };
+    const plate = (also: object, rest: object, named = file): GalleryPlate => {
+      const drawn = plateFigure(name, plan, { ...options, ...also }, named);
+      return { file: named, title: drawn.title, told: drawn.description, svg: () => drawn.svg, ...rest };
+    };
+    if (name === 'piece' || !('measures' in figures[name])) return [plate({}, {})];
+    return [
+      plate({ units: 'metric' }, { units: 'metric' }),
+      plate({ units: 'inches' }, { units: 'inches' }, `${file}-inches`),
+    ];
   });
 }
 

@@ -4,7 +4,8 @@
  */
 function open(figure: Element): void {
   const ground = figure.querySelector('[data-plate-ground]');
-  const drawing = ground?.firstElementChild;
+  // Of one that stands there in both units, the one that is shown.
+  const drawing = [...(ground?.children ?? [])].find((each) => each.getClientRects().length > 0);
   const caption = figure.querySelector('.plate-caption')?.textContent?.trim().replace(/\s+/g, ' ') ?? 'Plate';
   if (!ground || !drawing) return;
 

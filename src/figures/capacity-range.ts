@@ -2,7 +2,7 @@ import type { Fit } from '../solver/piece.ts';
 import { type RingFigure, ringFigure } from '../solver/ring-figures.ts';
 import type { Thread } from '../solver/thread/thread.ts';
 import { cord } from './cord.ts';
-import { ACROSS, type Drawing, d, type Figure, path, type Shape, step } from './drawing.ts';
+import { ACROSS, type Drawing, type DrawnUnits, d, type Figure, path, type Shape, step } from './drawing.ts';
 
 export interface CapacityRangeOptions {
   /** The cord; soft thread of 1.2 mm when left out. */
@@ -11,6 +11,7 @@ export interface CapacityRangeOptions {
   readonly barWidth?: number | null | undefined;
   /** Whether the plan's strings on the bar are compared with the least. */
   readonly plan?: boolean | undefined;
+  readonly units?: DrawnUnits | undefined;
   readonly across?: number | undefined;
 }
 
@@ -56,12 +57,12 @@ const figuresOf = (plan: CapacityPlan, { thread = PLAIN, barWidth = null }: Capa
 };
 
 function draw(plan: CapacityPlan, options: CapacityRangeOptions = {}): Drawing<CapacityRangeKey> {
-  const { across = ACROSS } = options;
+  const { units = 'metric', across = ACROSS } = options;
   const { bar, ways } = figuresOf(plan, options);
   const wide = across - 2 * LEFT;
   const perMm = wide / bar;
   const shapes: Shape<CapacityRangeKey>[] = [
-    { tag: 'text', x: across / 2, y: 16, say: step('label-bar-width', { mm: bar }), is: 'strong' },
+    { tag: 'text', x: across / 2, y: 16, say: step('label-bar-width', { mm: bar, units }), is: 'strong' },
     cord(7, d`M${LEFT} ${BAR}H${across - LEFT}`, 'metal'),
   ];
   let y = BAR + 12;
@@ -109,15 +110,17 @@ function draw(plan: CapacityPlan, options: CapacityRangeOptions = {}): Drawing<C
 /** How many columns of knots a bar takes: at the least, likely, at the most; drawn to one scale. */
 export const capacityRange: Figure<'capacity-range', CapacityRangeOptions, CapacityRangeKey, CapacityPlan> = {
   name: 'capacity-range',
+  measures: true,
   draw,
   describe(plan, options = {}) {
     const { bar, ways } = figuresOf(plan, options);
     const { onBar } = plan.fit;
+    const { units = 'metric' } = options;
     const least = ways[0]?.count ?? 0;
     return [
-      step<CapacityRangeKey>('capacity-range', { mm: bar }),
+      step<CapacityRangeKey>('capacity-range', { mm: bar, units }),
       ...ways.map(({ bound, count, column }) =>
-        step<CapacityRangeKey>(`capacity-${bound}`, { columns: count, mm: column }),
+        step<CapacityRangeKey>(`capacity-${bound}`, { columns: count, mm: column, units }),
       ),
       ...(options.plan
         ? [step<CapacityRangeKey>(onBar <= least ? 'capacity-safe' : 'capacity-not-safe', { onBar, least })]

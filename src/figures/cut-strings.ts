@@ -2,7 +2,17 @@ import type { Plan } from '../solver/plan.ts';
 import { cutList } from '../solver/thread/cut-list.ts';
 import type { Thread } from '../solver/thread/thread.ts';
 import { cord, twist } from './cord.ts';
-import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, type Values } from './drawing.ts';
+import {
+  ACROSS,
+  type Drawing,
+  type DrawnUnits,
+  d,
+  type Figure,
+  path,
+  type Shape,
+  step,
+  type Values,
+} from './drawing.ts';
 
 /** Pieces of one kind, as `cutList` gives them; lengths in mm. */
 export interface CutPiece {
@@ -16,7 +26,7 @@ export interface CutStringsOptions {
   readonly pieces?: readonly CutPiece[] | undefined;
   /** The cord; soft thread of 1.2 mm when left out. */
   readonly thread?: Thread | undefined;
-  readonly units?: 'metric' | 'inches' | undefined;
+  readonly units?: DrawnUnits | undefined;
   readonly across?: number | undefined;
 }
 
@@ -41,7 +51,7 @@ function piecesOf(
 }
 
 /** The distance of two marks of the scale, in mm, so that at most five are needed. */
-function scaleStep(longest: number, units: 'metric' | 'inches'): number {
+function scaleStep(longest: number, units: DrawnUnits): number {
   const unit = units === 'metric' ? 10 : INCH;
   const steps = units === 'metric' ? [5, 10, 20, 25, 50, 100, 200, 500] : [2, 4, 6, 12, 18, 36, 72, 180];
   return unit * (steps.find((count) => longest / unit / count <= 5) ?? Math.ceil(longest / unit / 5));
@@ -124,6 +134,7 @@ function describe(plan: CutStringsPlan, options: CutStringsOptions = {}) {
 /** The strings to cut, to one scale: how many for the bar, for each side, and the lone string. */
 export const cutStrings: Figure<'cut-strings', CutStringsOptions, CutStringsKey, CutStringsPlan> = {
   name: 'cut-strings',
+  measures: true,
   draw,
   describe,
 };

@@ -90,9 +90,14 @@ export interface Drawing<Key extends string> {
   readonly shapes: readonly Shape<Key>[];
 }
 
+/** The units that lengths in a drawing are told in. */
+export type DrawnUnits = 'metric' | 'inches';
+
 /** One kind of figure. `describe` begins with the title; both come from the same plan and options. */
 export interface Figure<Name extends string, Options extends object, Key extends string, Needs> {
   readonly name: Name;
+  /** Whether it tells lengths, so that one of its options is their `units`. */
+  readonly measures?: true;
   draw(plan: Needs, options?: Options): Drawing<Key>;
   describe(plan: Needs, options?: Options): readonly Step<Key>[];
 }

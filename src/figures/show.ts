@@ -1,4 +1,4 @@
-import type { Figure, Words } from './drawing.ts';
+import type { DrawnUnits, Figure, Words } from './drawing.ts';
 import { toSvg } from './svg.ts';
 
 export interface ShowOptions<Key extends string> {
@@ -11,16 +11,37 @@ export interface ShowOptions<Key extends string> {
 }
 
 export interface DrawnFigure {
+  /** The drawing; of a figure that tells lengths both, first in metric units and then in inches, for the switch to show one. */
   readonly svg: string;
   readonly title: string;
   /** The same content in words, from the same data. */
   readonly description: string;
+  /** The same in inches, where it tells lengths. */
+  readonly inInches?: string;
   /** The description, sentence by sentence. */
   readonly steps: readonly string[];
 }
 
-/** Draws one figure of a plan, and puts it into words. */
+/** Draws one figure of a plan, and puts it into words. One that tells lengths is drawn in both units unless one is asked for. */
 export function showFigure<Options extends object, Key extends string, Needs>(
+  figure: Figure<string, Options, Key, Needs>,
+  plan: Needs,
+  options: Options | undefined,
+  show: ShowOptions<Key>,
+): DrawnFigure {
+  if (!figure.measures || (options && 'units' in options)) return drawOnce(figure, plan, options, show);
+  const [metric, inches] = (['metric', 'inches'] as const).map((units) => {
+    const { id } = show;
+    const drawn = drawOnce(figure, plan, { ...options, units } as unknown as Options, {
+      ...show,
+      id: units === 'metric' ? id : `${id}-${units}`,
+    });
+    return { ...drawn, svg: drawn.svg.replace('<svg', `<svg data-units="${units satisfies DrawnUnits}"`) };
+  }) as [DrawnFigure, DrawnFigure];
+  return { ...metric, svg: metric.svg + inches.svg, inInches: inches.description };
+}
+
+function drawOnce<Options extends object, Key extends string, Needs>(
   figure: Figure<string, Options, Key, Needs>,
   plan: Needs,
   options: Options | undefined,

@@ -57,6 +57,8 @@ function putRing(element: HTMLElement, plan: Plan | null, thread: Thread, barWid
   else put(element, figureText(value, 'digits', unit), 'textContent');
 }
 
+const inInches = (element: Element): boolean => element.getAttribute('data-units') === 'inches';
+
 /** A plate of the page for the learner's plan; what draws the whole piece is fetched with the first plate of it. */
 async function drawnFor(
   name: PlateName,
@@ -105,12 +107,11 @@ export async function applyReading(mine: boolean): Promise<void> {
     const own = isOfColours(plate as PlateName, given) && !coloured ? null : plan;
     const drawn = own && (await drawnFor(plate as PlateName, own, given, { thread, barWidth }, figure.id));
     if (run !== runs) return;
-    if (drawn) {
-      put(ground, drawn.svg, 'innerHTML');
-      put(words, drawn.description, 'textContent');
-    } else {
-      putBack(ground, 'innerHTML');
-      putBack(words, 'textContent');
-    }
+    if (drawn) put(ground, drawn.svg, 'innerHTML');
+    else putBack(ground, 'innerHTML');
+    const spans = words.querySelectorAll<HTMLElement>('[data-units]');
+    for (const place of spans.length > 0 ? spans : [words])
+      if (!drawn) putBack(place, 'textContent');
+      else put(place, (inInches(place) && drawn.inInches) || drawn.description, 'textContent');
   }
 }

@@ -1,4 +1,4 @@
-import { createMemo, type JSX } from 'solid-js';
+import { createMemo, type JSX, Show } from 'solid-js';
 import type { DrawnFigure } from '../figures/index.ts';
 
 interface Props {
@@ -17,7 +17,14 @@ export function DrawnPlate(props: Props): JSX.Element {
         <p>{props.caption}</p>
         <details>
           <summary>In words</summary>
-          <p>{props.drawn.description}</p>
+          <Show when={props.drawn.inInches} fallback={<p>{props.drawn.description}</p>}>
+            {(inInches) => (
+              <p>
+                <span data-units="metric">{props.drawn.description}</span>
+                <span data-units="inches">{inInches()}</span>
+              </p>
+            )}
+          </Show>
         </details>
       </figcaption>
     </figure>

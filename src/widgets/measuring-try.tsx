@@ -4,8 +4,10 @@ import { measureProblem, type Range } from '../solver/problem.ts';
 import type { ThreadKind } from '../solver/thread/thread.ts';
 import { Choice } from './choice.tsx';
 import { createLivePart } from './live-part.ts';
+import type { MeasuringInches } from './measuring-inches.tsx';
 import { createProblemWords } from './problem-words.ts';
 import { useReading } from './reading.ts';
+import { useUnits } from './units.ts';
 import { WholeNumber } from './whole-number.tsx';
 
 interface Props {
@@ -47,6 +49,13 @@ export function MeasuringTry(props: Props): JSX.Element {
     const same = barWidth() === measured.barWidth && tenTurns() === measured.tenTurns && kind() === measured.kind;
     if (!same || reading() !== props.example) result.wake();
   });
+  const units = useUnits();
+  const [inInches, setInInches] = createSignal<{ readonly Fields: typeof MeasuringInches } | null>(null);
+  createEffect(() => {
+    if (units() === 'inches' && !inInches())
+      void import('./measuring-inches.tsx').then(({ MeasuringInches: Fields }) => setInInches({ Fields }));
+  });
+  const inches = () => (units() === 'inches' ? inInches() : null);
   const usable = (): Measures | null =>
     measureProblem('barWidth', barWidth(), BARS) || measureProblem('tenTurns', tenTurns(), TURNS)
       ? null
@@ -55,22 +64,43 @@ export function MeasuringTry(props: Props): JSX.Element {
     <div class="measuring-try">
       <div data-needs-script>
         <div class="fields">
-          <WholeNumber
-            label="The bar is wide"
-            unit="mm"
-            value={barWidth()}
-            range={BARS}
-            problem={barFault()}
-            onValue={setBarWidth}
-          />
-          <WholeNumber
-            label="Ten turns take"
-            unit="mm"
-            value={tenTurns()}
-            range={TURNS}
-            problem={turnsFault()}
-            onValue={setTenTurns}
-          />
+          <Show
+            when={inches()}
+            fallback={
+              <>
+                <WholeNumber
+                  label="The bar is wide"
+                  unit="mm"
+                  value={barWidth()}
+                  range={BARS}
+                  problem={barFault()}
+                  onValue={setBarWidth}
+                />
+                <WholeNumber
+                  label="Ten turns take"
+                  unit="mm"
+                  value={tenTurns()}
+                  range={TURNS}
+                  problem={turnsFault()}
+                  onValue={setTenTurns}
+                />
+              </>
+            }
+          >
+            {(part) => {
+              const { Fields } = part();
+              return (
+                <Fields
+                  barWidth={usable()?.barWidth ?? props.measured.barWidth}
+                  tenTurns={usable()?.tenTurns ?? props.measured.tenTurns}
+                  bars={BARS}
+                  turns={TURNS}
+                  onBarWidth={setBarWidth}
+                  onTenTurns={setTenTurns}
+                />
+              );
+            }}
+          </Show>
         </div>
         <Choice
           legend="The cord is"

@@ -9,6 +9,8 @@ export interface ProblemWording {
   readonly units?: UnitSystem | undefined;
   /** How a form names the field, where that is not what the solver's own name means there. */
   readonly name?: string | undefined;
+  /** Whether the form takes it as a length, where the solver's own name does not say so. */
+  readonly isLength?: boolean | undefined;
 }
 
 type Say = (values: Values, problem: Problem, wording: ProblemWording) => string;
@@ -17,8 +19,8 @@ const isEmpty = (entered: Problem['entered']): boolean =>
   entered === undefined || entered === null || entered === '' || (typeof entered === 'number' && Number.isNaN(entered));
 
 /** A figure of the problem's field, with its unit where it is a length. */
-const inField = ({ field }: Problem, { units = 'metric' }: ProblemWording, value: Value): string =>
-  typeof value === 'number' && isLength(field) ? length(value, units) : figure(value);
+const inField = ({ field }: Problem, { units = 'metric', ...wording }: ProblemWording, value: Value): string =>
+  typeof value === 'number' && (wording.isLength ?? isLength(field)) ? length(value, units) : figure(value);
 
 const named = (problem: Problem, wording: ProblemWording): string =>
   (wording.name ?? fieldName(problem.field)) + (problem.row === undefined ? '' : ` in row ${problem.row}`);

@@ -1,6 +1,6 @@
 import type { Level } from '../solver/exercises/contract.ts';
 import { SKILLS } from '../solver/exercises/skills.ts';
-import { capital, count, list, numberWord } from './numbers.ts';
+import { capital, count, list, numberWord, times } from './numbers.ts';
 
 /** How far a skill has got, in words that stand behind its name. */
 export const SKILL_STATES = {
@@ -12,6 +12,10 @@ export const SKILL_STATES = {
 /** What *steady* means, for those who meet the word. */
 export const steadyMeans = (days: number): string =>
   `A skill is steady once your first try was right, with no hint, on ${numberWord(days)} different days.`;
+
+/** When a slip is spoken of no more. */
+export const slipsGo = (tries: number): string =>
+  `A slip leaves this list once you were right ${times(tries)} at the first try in the same part of the craft.`;
 
 /** How much of an exercise is left to the learner. */
 export const LEVEL_NAMES: Readonly<Record<Level, string>> = {

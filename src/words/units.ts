@@ -54,14 +54,18 @@ const scaleOf = (mm: number, units: UnitSystem): Scale => {
 
 const EIGHTHS = ['', ' 1/8', '¼', ' 3/8', '½', ' 5/8', '¾', ' 7/8'];
 
+/** Whole inches and eighths, as a ruler has them. */
+function inEighths(inches: number): string {
+  const whole = Math.floor(inches);
+  const part = EIGHTHS[Math.round((inches - whole) * 8)] ?? '';
+  return part === '' ? figure(whole) : whole === 0 ? part.trim() : `${figure(whole)}${part}`;
+}
+
 /** How many of the scale's steps, and what they come to; fractions of an inch as a ruler has them. */
 function onScale(mm: number, { unit, mm: per, step }: Scale, up: boolean): string {
   const steps = mm / per / step;
   const value = (up ? Math.ceil(steps - SLACK) : Math.round(steps + SLACK)) * step;
-  if (unit !== 'in' || step < 1 / 8 || value < 0) return figure(value);
-  const whole = Math.floor(value);
-  const part = EIGHTHS[Math.round((value - whole) * 8)] ?? '';
-  return part === '' ? figure(whole) : whole === 0 ? part.trim() : `${figure(whole)}${part}`;
+  return unit !== 'in' || step < 1 / 8 || value < 0 ? figure(value) : inEighths(value);
 }
 
 /**
@@ -80,6 +84,9 @@ export const measuredLengths = (mm: number): BothUnits => ({
   metric: `${figure(mm)}${NBSP}mm`,
   inches: length(mm, 'inches'),
 });
+
+/** A number that stands beside a mark of a ruler, in the ruler's own unit: mm, or inches to an eighth. */
+export const rulerMark = (at: number, units: UnitSystem): string => (units === 'inches' ? inEighths(at) : figure(at));
 
 /** A length given in mm, in both units. */
 export const lengths = (mm: number, up = false): BothUnits => ({

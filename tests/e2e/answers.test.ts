@@ -15,7 +15,7 @@ interface Standing {
   readonly packed: string;
   /** Every number that can be read in it or that an attribute holds. */
   readonly figures: readonly number[];
-  /** Whether any field, choice or cell is filled in. */
+  /** Whether any field, choice or cell is filled in, but for cells that a half-worked form gives. */
   readonly filled: boolean;
 }
 
@@ -76,7 +76,7 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
           figures: texts.flatMap((text) => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number)),
           filled:
             section.querySelector(
-              '[checked]:not([disabled]), input[value]:not([value=""], [type="radio"], [readonly]), [aria-pressed="true"], [data-state]',
+              '[checked]:not([disabled]), input[value]:not([value=""], [type="radio"], [readonly]), [aria-pressed="true"]:not([data-given]), [data-state]',
             ) !== null,
         };
       });
@@ -86,19 +86,21 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
 
 const figuresOf = (text: string): number[] => (text.match(/\d+(\.\d+)?/g) ?? []).map(Number);
 
-const beforeTheLast = <K extends 'number' | 'choose'>(kind: K, steps: readonly WorkedStepOf<K>[]): string[] =>
+const beforeTheLast = <K extends 'number' | 'choose' | 'mark'>(kind: K, steps: readonly WorkedStepOf<K>[]): string[] =>
   steps.filter(({ gives }) => gives === null).map((step) => `${stepSum(kind, step)} ${stepWords(kind, step)}`);
 
 /** What a half-worked form gives: figures of the sum, or the steps of the working before the one that answers. */
 function halfGiven(problem: ExerciseProblem): string[] {
   if (problem.kind === 'sum') return Object.values(exercises.sum.fade(problem).given).map(String);
   if (problem.kind === 'number') return beforeTheLast('number', exercises.number.solution(problem));
-  return problem.kind === 'choose' ? beforeTheLast('choose', exercises.choose.solution(problem)) : [];
+  if (problem.kind === 'choose') return beforeTheLast('choose', exercises.choose.solution(problem));
+  if (problem.kind !== 'mark' || exercises.mark.fade(problem).given.cells) return [];
+  return beforeTheLast('mark', exercises.mark.solution(problem));
 }
 
 /** Every number that an exercise may show before it is answered: its question's, its labels', and those given in a half-worked form. */
 function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
-  const { given, ask, parts = [] } = questionWords(problem);
+  const { given, ask, inMillimetres = '', parts = [] } = questionWords(problem);
   const labels =
     problem.kind === 'number'
       ? [fieldLabel(problem, 'figure')]
@@ -114,7 +116,7 @@ function shown(problem: ExerciseProblem, { level }: PageData): Set<number> {
     problem.kind === 'mark'
       ? Array.from({ length: Math.max(problem.width, problem.height) }, (_, index) => index + 1)
       : [];
-  return new Set([...figuresOf([given, ask, ...parts, ...labels, ...half].join(' ')), ...chart]);
+  return new Set([...figuresOf([given, ask, inMillimetres, ...parts, ...labels, ...half].join(' ')), ...chart]);
 }
 
 /** The figures of an exercise, on the sheet and in its data, that neither its question nor what is given holds. */

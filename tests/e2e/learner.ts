@@ -60,6 +60,19 @@ export async function awake(part: Locator): Promise<void> {
   await expect(part.locator('astro-island[ssr]')).toHaveCount(0);
 }
 
+/** Brings everything on the page into view, one after the other, until all of it answers to the hand. */
+export async function wakeAll(page: Page): Promise<void> {
+  await page.evaluate(async () => {
+    for (const island of document.querySelectorAll('main astro-island[ssr]')) {
+      island.firstElementChild?.scrollIntoView({ behavior: 'instant' });
+      for (let tries = 0; tries < 100 && island.hasAttribute('ssr'); tries += 1)
+        await new Promise((soon) => setTimeout(soon, 20));
+    }
+    scrollTo({ top: 0, behavior: 'instant' });
+  });
+  await expect(page.locator('main astro-island[ssr]')).toHaveCount(0);
+}
+
 /** The sheet of one exercise, in view and awake. */
 export async function exerciseSheet(page: Page, id: string): Promise<Locator> {
   const sheet = page.locator(`#${id}`);

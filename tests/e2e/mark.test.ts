@@ -121,6 +121,65 @@ test.describe('with a mouse', () => {
   });
 });
 
+test.describe('half-worked', () => {
+  const given = (where: Locator): Locator => where.locator('[data-given]');
+
+  test('the rows before the last are marked, hold their marks, and are no try by themselves', async ({ page }) => {
+    const sheet = await openExercise(page, 'widening', 'opening-corners');
+    const problem = await problemOn(sheet, 'mark');
+    const standing = mark.fade(problem).given.cells ?? [];
+    const left = cellsOf(problem).filter(([row, column]) => !standing.some(([r, c]) => r === row && c === column));
+    await expect(given(sheet)).toHaveCount(standing.length);
+    await expect(marked(sheet)).toHaveCount(standing.length);
+    const [row, column] = standing[0] ?? [0, 0];
+    const first = sheet.locator(`[data-cell="${row}-${column}"]`);
+    await expect(first).toHaveAccessibleName(`row ${row}, column ${column}, marked already`);
+    await expect(first).toHaveAttribute('aria-disabled', 'true');
+    // A hand that presses it all the same takes nothing away.
+    await first.click({ force: true });
+    await expect(first).toHaveAttribute('aria-pressed', 'true');
+    await press(sheet, 'Check');
+    await expect(said(sheet)).toContainText('it is no try');
+    await markAll(sheet, left);
+    await press(sheet, 'Check');
+    await expect(said(sheet)).toHaveText('That is right.');
+    await page.reload();
+    await exerciseSheet(page, 'opening-corners');
+    await expect(marked(sheet)).toHaveCount(cellsOf(problem).length);
+    await expect(said(sheet)).toHaveText('That is right.');
+  });
+
+  test('the side that was missed last is left open in the next one, in another lesson too', async ({ page }) => {
+    const before = await openExercise(page, 'widening', 'mark-opening', 5);
+    const asked = await problemOn(before, 'mark', 5);
+    const [first] = cellsOf(asked);
+    if (!first) throw new Error('This opening has no corner cell.');
+    const ofSide = ([, column]: Cell): boolean => 2 * column <= asked.width + 1;
+    await markAll(
+      before,
+      cellsOf(asked).filter((each) => each[0] !== first[0] || ofSide(each)),
+    );
+    await press(before, 'Check');
+    await expect(said(before)).toContainText(`Look at “Row ${first[0]}” first`);
+
+    const field = `row-${first[0]}-right` as const;
+    for (const [lesson, id] of [
+      ['widening', 'opening-corners'],
+      ['outline', 'outline-cut-again'],
+    ] as const) {
+      const sheet = await openExercise(page, lesson, id);
+      const problem = await problemOn(sheet, 'mark');
+      const standing = mark.fade(problem, field).given.cells ?? [];
+      const left = cellsOf(problem).filter(([row, column]) => !standing.some(([r, c]) => r === row && c === column));
+      await expect(given(sheet)).toHaveCount(standing.length);
+      expect(left.every(([row, column]) => row === left[0]?.[0] && 2 * column > problem.width + 1)).toBe(true);
+      for (const [row, column] of left) await sheet.locator(`[data-cell="${row}-${column}"]`).click();
+      await press(sheet, 'Check');
+      await expect(said(sheet)).toHaveText('That is right.');
+    }
+  });
+});
+
 test.describe('by touch', () => {
   test.use({ hasTouch: true, isMobile: true, viewport: { width: 390, height: 844 } });
 

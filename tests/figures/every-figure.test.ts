@@ -64,7 +64,12 @@ const extremes: Record<string, Plan> = {
 const WAYS: Record<FigureName, object[]> = {
   back: [{}, { row: 9 }, { across: 640 }],
   bar: [{ stage: 'capacity' }, { stage: 'shared' }, { stage: 'fitted' }, { across: 640 }],
-  'capacity-range': [{}, { plan: true }, { barWidth: 24, thread: { diameter: 1.5, kind: 'firm' }, plan: true }],
+  'capacity-range': [
+    {},
+    { units: 'inches' },
+    { plan: true },
+    { barWidth: 24, thread: { diameter: 1.5, kind: 'firm' }, plan: true },
+  ],
   chart: [{}, { marks: true }],
   closing: [{}, { rows: 3, coloured: true }],
   'cut-strings': [{}, { units: 'inches' }],
@@ -83,7 +88,14 @@ const WAYS: Record<FigureName, object[]> = {
   placing: [{}, { advised: true }],
   silhouette: [{}, { wish: 'waist' }, { wish: 'waist', across: 640 }],
   'row-read': [{}, { row: 1 }, { row: 2 }, { row: 9999 }],
-  'ten-turns': [{}, { thread: { diameter: 0.2, kind: 'soft' } }, { thread: { diameter: 10, kind: 'firm' } }],
+  'ten-turns': [
+    {},
+    { units: 'inches' },
+    { units: 'inches', thread: { diameter: 0.2, kind: 'soft' } },
+    { units: 'inches', thread: { diameter: 10, kind: 'firm' } },
+    { thread: { diameter: 0.2, kind: 'soft' } },
+    { thread: { diameter: 10, kind: 'firm' } },
+  ],
   'ways-to-hang': [{}, { most: 2 }],
   row: [{}, { row: 2, knot: 1 }, { row: 3, knot: 0 }, { row: 7, coloured: true }, { row: 9999, knot: 9999 }],
 };
@@ -150,7 +162,27 @@ describe('every figure', () => {
       const [, width] = /viewBox="0 0 (\d+) /.exec(svg) ?? [];
       const [, size] = /font-size="([\d.]+)"/.exec(svg) ?? [];
       expect(Number(size) / Number(width), name).toBeGreaterThanOrEqual(0.032);
-      expect(svg.match(/font-size=/g), name).toHaveLength(1);
+      expect(svg.match(/font-size=/g), name).toHaveLength(svg.split('<svg').length - 1);
+    }
+  });
+
+  test('that tells lengths is drawn in both units, each with its own words, and the others once', () => {
+    for (const name of names) {
+      const drawn = drawFigure(name, lantern, {}, show);
+      const all = drawn.svg.split(/(?=<svg)/);
+      if (!('measures' in figures[name])) {
+        expect([all.length, drawn.inInches], name).toEqual([1, undefined]);
+        expect(drawn.svg, name).not.toMatch(/\d\s(mm|cm|in)\b/);
+        continue;
+      }
+      expect(all, name).toHaveLength(2);
+      expect(all[0], name).toMatch(/^<svg data-units="metric"/);
+      expect(all[1], name).toMatch(/^<svg data-units="inches"/);
+      expect(all[0], name).not.toMatch(/[\d¼½¾]\sin\b/);
+      expect(all[1], name).not.toMatch(/\d\s(mm|cm|m)\b/);
+      expect(`${drawn.title} ${drawn.description}`, name).toMatch(/\d\s(mm|cm)\b/);
+      expect(drawn.inInches, name).toMatch(/[\d¼½¾]\sin\b/);
+      expect(drawFigure(name, lantern, { units: 'inches' }, show).svg.split('<svg'), name).toHaveLength(2);
     }
   });
 

@@ -12,6 +12,7 @@ import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { CHOOSE_STEPS } from '../../src/words/exercises/steps/choose.ts';
 import { FITTING_STEPS } from '../../src/words/exercises/steps/fitting.ts';
 import { KNOT_STEPS } from '../../src/words/exercises/steps/knots.ts';
+import { MARKING_STEPS } from '../../src/words/exercises/steps/marking.ts';
 import { MEASURING_STEPS } from '../../src/words/exercises/steps/measuring.ts';
 import { ORDER_STEPS } from '../../src/words/exercises/steps/order.ts';
 import { READING_STEPS } from '../../src/words/exercises/steps/reading.ts';
@@ -66,6 +67,9 @@ const STEPS: Readonly<Record<Family, Sayings>> = {
   choose: CHOOSE_STEPS,
   say: SAY_STEPS,
 };
+/** What is marked has steps of its own, whichever part of the craft it is about. */
+const stepsOf = (problem: (typeof PROBLEMS)[number]): Sayings =>
+  problem.kind === 'mark' ? MARKING_STEPS : STEPS[familyOf(problem)];
 const NUMBER_SLIPS = {
   fitting: ofFits,
   rows: ofRows,
@@ -92,7 +96,7 @@ test('the family of a problem has words for every slip that explains an answer t
 test('the family of a problem has words for every step of its working', () => {
   for (const problem of PROBLEMS)
     for (const step of workOf(problem.kind, problem as never))
-      expect(lineOf(STEPS[familyOf(problem)], step)).toEqual({
+      expect(lineOf(stepsOf(problem), step)).toEqual({
         sum: stepSum(problem.kind, step as never),
         text: stepWords(problem.kind, step as never),
       });

@@ -1,9 +1,10 @@
+import { compact } from './compact.ts';
 import type { Stamp } from './event.ts';
 
 /** An event as it is kept. What else stands in it is read where it is needed, and kept even where it can't be. */
 export type Kept = Stamp & Readonly<Record<string, unknown>>;
 
-/** All events in the order of their moments; of one moment, in the order of their ids. */
+/** Events in the order of their moments; of one moment, in the order of their ids. */
 export interface Log {
   readonly events: readonly Kept[];
 }
@@ -30,19 +31,22 @@ export const isKept = (value: unknown): value is Kept =>
   Number(value['at']) >= 0 &&
   Number(value['at']) <= LAST_MOMENT;
 
-/** Of two events that carry one id, as after a change by hand, the same one whichever comes first. */
-function chosenOf(one: Kept, other: Kept): Kept {
-  return JSON.stringify(one) <= JSON.stringify(other) ? one : other;
-}
+/** In the order of their moments; of one moment, of their ids, and last of all that stands in them. */
+const byMoment = ([one, text]: Told, [other, otherText]: Told): number =>
+  one.at - other.at || (one.id === other.id ? (text < otherText ? -1 : 1) : one.id < other.id ? -1 : 1);
+type Told = readonly [event: Kept, text: string];
 
-const byMoment = (one: Kept, other: Kept): number => one.at - other.at || (one.id < other.id ? -1 : 1);
-
-/** Everything that stands in either: in any order, twice, grouped in any way, the result is the same. */
+/**
+ * Everything in either that some figure of the progress is read from: in any order, twice, grouped in any way, the result
+ * is the same. What is alike to the letter is there once. Two events of one id that differ, as after a change by hand,
+ * both stay: whoever reads them decides.
+ */
 export function mergeLogs(one: Log, other: Log): Log {
-  const events = new Map(one.events.map((event) => [event.id, event]));
-  for (const event of other.events) {
-    const there = events.get(event.id);
-    events.set(event.id, there ? chosenOf(there, event) : event);
+  const all = new Map<string, Kept>();
+  for (const event of [...one.events, ...other.events]) {
+    const text = JSON.stringify(event);
+    if (!all.has(text)) all.set(text, event);
   }
-  return { events: [...events.values()].sort(byMoment) };
+  const told = [...all].map(([text, event]): Told => [event, text]);
+  return { events: compact(told.sort(byMoment).map(([event]) => event)) };
 }

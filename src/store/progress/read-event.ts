@@ -62,7 +62,14 @@ export function mistakeIn(event: Kept): EventMistake | null {
   return null;
 }
 
-const isEvent = (event: Kept): event is Kept & ProgressEvent => mistakeIn(event) === null;
+/** Whether this version can read it. */
+export const isEvent = (event: Kept): event is Kept & ProgressEvent => mistakeIn(event) === null;
 
-/** The events of a log that this version can read, in their order. */
-export const eventsIn = (log: Log): readonly ProgressEvent[] => log.events.filter(isEvent);
+/**
+ * The events of a log that this version can read, in their order. Of two that carry one id, as after a change by hand,
+ * the first counts.
+ */
+export function eventsIn(log: Log): readonly ProgressEvent[] {
+  const ids = new Set<string>();
+  return log.events.filter(isEvent).filter(({ id }) => !ids.has(id) && ids.add(id));
+}

@@ -94,7 +94,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
 
   const problem = () => asked().problem;
   const given = () => asked().given;
-  const whole = (): Entered => ({ ...entered(), ...given() });
+  const answer = () => view.answer({ ...entered(), ...given() }, given());
   /** Answers are kept by figures: own ones have no seed. */
   const keptAs = () => (asked().own ? `own ${JSON.stringify(asked().own)}` : asked().seed);
 
@@ -134,7 +134,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     setHelp(null);
     setLines(props.lines);
     const otherFigures = props.lines.length > 0 && problem() !== built.problem;
-    const verdict = value.checked ? view.judge(problem(), view.answer(whole())) : null;
+    const verdict = value.checked ? view.judge(problem(), answer()) : null;
     setJudged(() => verdict);
     const wrong = verdict?.outcome === 'not-right';
     if (wrong || value.hints > 0 || value.solutionSeen || otherFigures)
@@ -197,7 +197,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
   const first = () => judged()?.first ?? null;
   const explain = (options?: JudgeOptions<FieldOf<K>>) =>
     withHelp(import('./slips.ts'), ({ slipsFor }, problem) =>
-      slipsFor(view.kind, view.judge).explain(problem, view.answer(whole()), first(), options),
+      slipsFor(view.kind, view.judge).explain(problem, answer(), first(), options),
     );
   const giveHint = () =>
     withHelp(import('./hints.ts'), ({ nextHint }, problem) => {
@@ -244,18 +244,19 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     void view.ready().then(() => judgeNow(options));
   };
   const judgeNow = (options?: JudgeOptions<FieldOf<K>>) => {
-    const answer = view.answer(whole());
-    const verdict = view.judge(problem(), answer, options);
+    const entry = answer();
+    const verdict = view.judge(problem(), entry, options);
     setJudged(() => verdict);
     if (verdict.outcome === 'unreadable') return;
     // Enter in the last field checks all of them.
-    const done = verdict.outcome === 'right' && view.judge(problem(), answer).outcome === 'right';
+    const done = verdict.outcome === 'right' && view.judge(problem(), entry).outcome === 'right';
     const { hints, solutionSeen } = loadAnswer(id, keptAs()).value;
     if (done || verdict.outcome === 'not-right') tell({ outcome: verdict.outcome, aided: hints > 0 || solutionSeen });
     keep({ checked: !options || done, ...(done ? { solved: true } : {}) });
     if (done) setSolved(true);
     if (verdict.outcome === 'not-right') {
-      if (!options && verdict.first !== null) saveAnswer('missed', view.kind, { entered: { field: verdict.first } });
+      const field = view.missed ? view.missed(problem(), verdict) : verdict.first;
+      if (!options && field !== null) saveAnswer('missed', view.kind, { entered: { field } });
       void explain(options).then(tellSlips);
     } else if (help()) setHelp({ ...help(), slips: undefined, followUp: undefined });
   };

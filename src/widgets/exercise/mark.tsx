@@ -1,13 +1,17 @@
 import { createSignal, For, type JSX, Show } from 'solid-js';
+import { missed } from '../../solver/exercises/mark/missed.ts';
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
 import { verdicts } from './later.ts';
-import type { EntryProps, KindView } from './view.ts';
+import type { Entered, EntryProps, KindView } from './view.ts';
 
-const cellsOf = (entered: EntryProps<'mark'>['entered']): readonly Cell[] =>
-  Array.isArray(entered['cells']) ? (entered['cells'] as readonly Cell[]) : [];
+/** In a half-worked form `cells` are those that stand there already, and the learner's own are `marked`. */
+const listed = (entered: Entered, field: 'cells' | 'marked'): readonly Cell[] =>
+  Array.isArray(entered[field]) ? (entered[field] as readonly Cell[]) : [];
+const isAmong = (cells: readonly Cell[], row: number, column: number): boolean =>
+  cells.some(([r, c]) => r === row && c === column);
 
 const range = (from: number, to: number): number[] => Array.from({ length: to - from + 1 }, (_, index) => from + index);
 
@@ -30,13 +34,17 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
     const drawn = picture();
     return drawn ? `, ${drawn.palette[colourAt(row, column)]?.name}` : '';
   };
-  const marked = (row: number, column: number) => cellsOf(props.entered).some(([r, c]) => r === row && c === column);
+  const given = (row: number, column: number) => isAmong(listed(props.given, 'cells'), row, column);
+  const own = () => (props.given['cells'] ? 'marked' : 'cells');
+  const marked = (row: number, column: number) =>
+    given(row, column) || isAmong(listed(props.entered, own()), row, column);
   let grid: HTMLTableElement | undefined;
 
   const toggle = (row: number, column: number) => {
-    const cells = cellsOf(props.entered);
+    if (given(row, column)) return;
+    const cells = listed(props.entered, own());
     props.onEnter(
-      'cells',
+      own(),
       marked(row, column) ? cells.filter(([r, c]) => r !== row || c !== column) : [...cells, [row, column]],
     );
   };
@@ -55,6 +63,8 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
     const result = props.judged?.fields[`row-${row}`];
     return result?.extra?.includes(column) ? 'extra' : result?.right?.includes(column) ? 'right' : undefined;
   };
+  const stateWords = (row: number, column: number) =>
+    given(row, column) ? ', marked already' : state(row, column) === 'extra' ? ', marked by mistake' : '';
 
   return (
     <div class="mark-entry">
@@ -89,7 +99,9 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
                           data-cell={`${row}-${column}`}
                           data-state={state(row, column)}
                           aria-pressed={marked(row, column)}
-                          aria-label={`row ${row}, column ${column}${nameAt(row, column)}${state(row, column) === 'extra' ? ', marked by mistake' : ''}`}
+                          data-given={given(row, column) ? '' : undefined}
+                          aria-disabled={given(row, column) ? 'true' : undefined}
+                          aria-label={`row ${row}, column ${column}${nameAt(row, column)}${stateWords(row, column)}`}
                           tabindex={place()[0] === row && place()[1] === column ? 0 : -1}
                           onFocus={() => setAt([row, column])}
                           onClick={() => toggle(row, column)}
@@ -140,7 +152,12 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 export const view: KindView<'mark'> = {
   kind: 'mark',
   ...lateJudge<'mark'>(() => import('../../solver/exercises/mark/judge.ts')),
-  answer: (entered) => ({ cells: cellsOf(entered) }),
+  answer: (entered, given) => {
+    const marked = listed(entered, 'marked');
+    // What was given is no try by itself.
+    return { cells: given?.['cells'] && marked.length === 0 ? [] : [...listed(entered, 'cells'), ...marked] };
+  },
+  missed,
   Entry: MarkEntry,
 };
 

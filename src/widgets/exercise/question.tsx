@@ -1,4 +1,4 @@
-import type { JSX } from 'solid-js';
+import { type JSX, Show } from 'solid-js';
 import type { QuestionWords } from '../../words/exercises/question-words.ts';
 
 /** What is known, and what is asked. */
@@ -9,6 +9,11 @@ export function Question(props: { words: QuestionWords }): JSX.Element {
       <p>
         <strong>{props.words.ask}</strong>
       </p>
+      <Show when={props.words.inMillimetres}>
+        <p class="note" data-units="inches">
+          {props.words.inMillimetres}
+        </p>
+      </Show>
     </div>
   );
 }

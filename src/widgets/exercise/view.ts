@@ -1,5 +1,5 @@
 import type { Component } from 'solid-js';
-import type { AnswerOf, Asking, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
+import type { AnswerOf, Asking, FieldOf, JudgedOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import type { Entry } from '../../store/answers.ts';
 import type { QuestionWords } from '../../words/exercises/question-words.ts';
 
@@ -27,8 +27,10 @@ export interface KindView<K extends KindName> {
   /** Fetches what judges; `judge` is called after it alone. */
   readonly ready: () => Promise<void>;
   readonly judge: Asking<K>['judge'];
-  /** From what is kept to what the solver reads. */
-  readonly answer: (entered: Entered) => AnswerOf<K>;
+  /** From what is kept, with what is given, to what the solver reads. */
+  readonly answer: (entered: Entered, given?: Entered) => AnswerOf<K>;
+  /** What was missed first, for the half-worked form that comes later; left out, the first field that is not right. */
+  readonly missed?: (problem: ProblemOf<K>, judged: JudgedOf<K>) => FieldOf<K> | null;
   /** Whether a change to any part of the answer takes back what was said of all of it. */
   readonly judgedWhole?: true;
   readonly Entry: Component<EntryProps<K>>;

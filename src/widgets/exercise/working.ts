@@ -11,11 +11,16 @@ import type { WorkedStepOf } from '../../solver/exercises/steps.ts';
 import { lineOf, type Sayings } from '../../words/exercises/steps/saying.ts';
 import type { WorkingLine } from '../working-list.tsx';
 
+const markingSteps = async (): Promise<Sayings> =>
+  (await import('../../words/exercises/steps/marking.ts')).MARKING_STEPS;
+
 const SAYINGS: { readonly [F in Family]: (problem: ExerciseProblem) => Promise<Sayings> } = {
   fitting: async () => (await import('../../words/exercises/steps/fitting.ts')).FITTING_STEPS,
-  rows: async () => (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
+  rows: async (problem) =>
+    problem.kind === 'mark' ? markingSteps() : (await import('../../words/exercises/steps/rows.ts')).ROW_STEPS,
   thread: async () => (await import('../../words/exercises/steps/thread.ts')).THREAD_STEPS,
-  reading: async () => (await import('../../words/exercises/steps/reading.ts')).READING_STEPS,
+  reading: async (problem) =>
+    problem.kind === 'mark' ? markingSteps() : (await import('../../words/exercises/steps/reading.ts')).READING_STEPS,
   measuring: async () => (await import('../../words/exercises/steps/measuring.ts')).MEASURING_STEPS,
   knots: async (problem) =>
     problem.kind === 'row'

@@ -5,23 +5,25 @@ import { swatchPartName } from '../../words/fields.ts';
 import { problemWords } from '../../words/problems.ts';
 import { Choice } from '../choice.tsx';
 import { Measure } from '../measure.tsx';
+import { useUnits } from '../units.ts';
 import type { Own } from './use-own.ts';
 
 const KINDS: Readonly<Record<ThreadKind, string>> = { soft: 'soft floss', firm: 'firm or waxed cord' };
 
-const SWATCH: readonly { readonly part: keyof Swatch; readonly label: string; readonly unit: string }[] = [
+const SWATCH: readonly { readonly part: keyof Swatch; readonly label: string; readonly unit?: string }[] = [
   { part: 'columns', label: 'Columns of the swatch', unit: 'columns' },
-  { part: 'width', label: 'Their width', unit: 'mm' },
+  { part: 'width', label: 'Their width' },
   { part: 'rows', label: 'Rows of the swatch', unit: 'rows' },
-  { part: 'height', label: 'Their height', unit: 'mm' },
+  { part: 'height', label: 'Their height' },
   { part: 'knots', label: 'Knots you timed', unit: 'knots' },
-  { part: 'used', label: 'Leading string they used', unit: 'mm' },
+  { part: 'used', label: 'Leading string they used' },
   { part: 'seconds', label: 'Time they took', unit: 'seconds' },
 ];
 
 /** The cord, and the swatch whose figures take the place of estimates. */
 export function CordForm(props: { own: Own }): JSX.Element {
   const { own } = props;
+  const units = useUnits();
   const [swatch, setSwatch] = createSignal<Swatch>({});
   const measured = () => calibrate(swatch());
   const enter = (part: keyof Swatch, value: number | null) => {
@@ -44,7 +46,7 @@ export function CordForm(props: { own: Own }): JSX.Element {
   };
   const refused = () => {
     const found = measured();
-    return found.ok ? undefined : problemWords(found.problem);
+    return found.ok ? undefined : problemWords(found.problem, { units: units() });
   };
   return (
     <>
@@ -58,7 +60,6 @@ export function CordForm(props: { own: Own }): JSX.Element {
       <div class="fields">
         <Measure
           label="Cord diameter"
-          unit="mm"
           value={own.figures().cord.diameter}
           hint="Wind ten turns round a pencil, side by side, and divide their width by ten."
           problemOf={(value) => own.problemOf({ cord: { diameter: value as number } })}
@@ -66,14 +67,12 @@ export function CordForm(props: { own: Own }): JSX.Element {
         />
         <Measure
           label="The bar is thick"
-          unit="mm"
           value={own.figures().ring.barThickness}
           problemOf={(value) => own.problemOf({ ring: { barThickness: value as number } })}
           onValue={(barThickness) => barThickness !== null && own.change({ ring: { barThickness } })}
         />
         <Measure
           label="One length of leading string"
-          unit="mm"
           value={own.figures().cord.workingLength}
           hint="As long as you like to work with, or as it comes on the card."
           problemOf={(value) => own.problemOf({ cord: { workingLength: value as number } })}
@@ -95,7 +94,13 @@ export function CordForm(props: { own: Own }): JSX.Element {
                 value={swatch()[part] ?? null}
                 problemOf={(value) => {
                   const found = calibrate({ [part]: value });
-                  return found.ok ? undefined : problemWords(found.problem, { name: swatchPartName(part) });
+                  return found.ok
+                    ? undefined
+                    : problemWords(found.problem, {
+                        name: swatchPartName(part),
+                        units: units(),
+                        isLength: unit === undefined,
+                      });
                 }}
                 onValue={(value) => enter(part, value)}
               />

@@ -10,6 +10,7 @@ import { problemWords } from '../../words/problems.ts';
 import { span } from '../../words/units.ts';
 import { Choice } from '../choice.tsx';
 import { Measure } from '../measure.tsx';
+import { useUnits } from '../units.ts';
 import { WholeNumber } from '../whole-number.tsx';
 import type { Own } from './use-own.ts';
 
@@ -22,6 +23,7 @@ const WAYS: Readonly<Record<Way, string>> = {
 /** How many columns the bar takes: by the trial row, which decides, or from bar width and cord, as a range. */
 export function RingForm(props: { own: Own }): JSX.Element {
   const { own } = props;
+  const units = useUnits();
   const [way, setWay] = createSignal<Way>('trial');
   const [capacity, setCapacity] = createSignal<number | string | null>(null);
   const [most, setMost] = createSignal<number | string | null>(null);
@@ -68,7 +70,6 @@ export function RingForm(props: { own: Own }): JSX.Element {
         <div class="fields">
           <Measure
             label="Bar, from end to end"
-            unit="mm"
             value={own.figures().ring.barWidth}
             hint="Measure inside, where knots can lie."
             problemOf={(value) => own.problemOf({ ring: { barWidth: value as number } })}
@@ -89,7 +90,11 @@ export function RingForm(props: { own: Own }): JSX.Element {
               <div class="found">
                 <Show
                   when={good()}
-                  fallback={<p class="field-problem">{problemWords(bad() ?? { code: 'no-fit', values: {} })}</p>}
+                  fallback={
+                    <p class="field-problem">
+                      {problemWords(bad() ?? { code: 'no-fit', values: {} }, { units: units() })}
+                    </p>
+                  }
                 >
                   {(spread) => (
                     <>
@@ -161,12 +166,11 @@ export function RingForm(props: { own: Own }): JSX.Element {
         <summary>How many strands pass the ring?</summary>
         <Measure
           label="Gap between the end of the bar and the ring"
-          unit="mm"
           value={gap()}
           hint="The narrowest place that the bundle has to pass."
           problemOf={(value) => {
             const limit = bundleLimit({ gap: value as number, diameter: own.figures().cord.diameter });
-            return limit.ok ? undefined : problemWords(limit.problem);
+            return limit.ok ? undefined : problemWords(limit.problem, { units: units() });
           }}
           onValue={setGap}
         />

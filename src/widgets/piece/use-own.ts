@@ -8,6 +8,7 @@ import {
   saveOwnFigures,
   subscribeOwnFigures,
 } from '../../store/own-figures.ts';
+import { loadPreferences } from '../../store/preferences.ts';
 import { problemWords } from '../../words/problems.ts';
 import type { Keeping } from '../../words/storage-words.ts';
 
@@ -42,7 +43,7 @@ export function useOwn(): Own {
     change: (change) => setKeeping(saveOwnFigures(change)),
     problemOf: (change, name) => {
       const problem = ownFiguresProblems(change)[0];
-      return problem && problemWords(problem, { name });
+      return problem && problemWords(problem, { name, units: loadPreferences().value.units });
     },
   };
 }

@@ -35,7 +35,11 @@ export function YourPiece(props: Props): JSX.Element {
   const [units, setUnits] = createSignal<UnitSystem>('metric');
 
   onMount(() => {
-    const follow = () => setUnits(loadPreferences().value.units);
+    const follow = () => {
+      const { units: chosenUnits } = loadPreferences().value;
+      setUnits(chosenUnits);
+      document.documentElement.dataset['units'] = chosenUnits;
+    };
     follow();
     onCleanup(subscribePreferences(follow));
     // A chart of the index can send its reader here.

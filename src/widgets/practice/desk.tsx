@@ -1,5 +1,6 @@
 import { createEffect, createMemo, createSignal, For, type JSX, onCleanup, onMount, Show } from 'solid-js';
 import type { Skill } from '../../solver/exercises/skills.ts';
+import { SLIPS_KEPT } from '../../store/progress/compact.ts';
 import { daysUntil } from '../../store/progress/day.ts';
 import { gather, happeningOf } from '../../store/progress/gather.ts';
 import { standingOf } from '../../store/progress/lesson-states.ts';
@@ -10,12 +11,14 @@ import { thisProgress } from '../../store/progress/progress.ts';
 import { eventsIn } from '../../store/progress/read-event.ts';
 import { dueTimes } from '../../store/progress/schedule.ts';
 import { chosenSkills, skillStates } from '../../store/progress/skill-states.ts';
+import { recentSlips, type SlipSeen } from '../../store/progress/slip-states.ts';
 import { keepStanding } from '../../store/progress/standing.ts';
 import { askToStay } from '../../store/progress/stay.ts';
 import { TOLD, type Told } from '../../store/progress/told.ts';
 import { thisDevice } from '../../store/safe-storage.ts';
 import { dueSentence, nextSentence } from '../../words/progress-words.ts';
 import { SKILL_NAMES } from '../../words/skills.ts';
+import { slipSeenWords } from '../../words/slip-names.ts';
 import { createStorageWords } from '../storage-say.ts';
 import { readAddress, writeAddress } from './address.ts';
 import { FileOffer } from './file-offer.tsx';
@@ -24,9 +27,12 @@ import type { PracticeProps } from './practice.tsx';
 import { prepare } from './prepare.tsx';
 import { SkillChoice } from './skill-choice.tsx';
 import { SkillList } from './skill-list.tsx';
+import { SlipList } from './slip-list.tsx';
 
 /** Exercises on a printed sheet. */
 const ON_A_SHEET = 6;
+/** Slips that are told at once. */
+const SLIPS_SHOWN = 5;
 const MINUTE = 60_000;
 
 type Shown = { readonly picked: Picked; readonly sheet: () => JSX.Element };
@@ -55,6 +61,14 @@ export function Desk(props: PracticeProps): JSX.Element {
   /** What was met and has exercises, the one due first at the front. */
   const turn = createMemo(() => inTurn(due()).filter(([skill]) => askable.has(skill)));
   const dueNow = createMemo(() => turn().filter(([, at]) => at <= now()));
+  /** Slips that can be told, the newest first: a few, for a long list would weigh on the one who reads it. */
+  const slips = createMemo(() =>
+    recentSlips(events(), now())
+      .map((seen) => ({ ...seen, most: SLIPS_KEPT }))
+      .filter((seen) => slipSeenWords(seen.slip, seen) !== null)
+      .slice(0, SLIPS_SHOWN),
+  );
+  const lessonOf = (skill: Skill) => props.lessons.find(({ skills }) => skills.includes(skill));
   /** A beginner finds the choice first. It stays where it is while it is used. */
   const beginner = turn().length === 0;
   const asked = (): Asked => ({ events: events(), bank: props.bank, due: due(), now: Date.now(), before, salt });
@@ -84,14 +98,25 @@ export function Desk(props: PracticeProps): JSX.Element {
     const sheet = picked && (await prepare(picked));
     if (picked) before = picked.skill;
     setAnswered(false);
-    setShown(picked && sheet && { picked, sheet });
+    // The sheet asks for the figures that the address names, so they stand there before it.
     writeAddress(picked);
+    setShown(picked && sheet && { picked, sheet });
     if (!asksFocus) return;
     queueMicrotask(() => (picked ? document.getElementById(`${picked.entry.id}-name`) : head)?.focus());
   }
   const next = (more: boolean) => {
     setNow(Date.now());
     void show(nextExercise({ ...asked(), more }));
+  };
+  /** Something in which the slip would show; of its skill at least, where no exercise asks for that any more. */
+  const practiseSlip = async (seen: SlipSeen) => {
+    setNow(Date.now());
+    const { slipExercise } = await import('../../store/progress/slip-practice.ts');
+    const ofSkill = props.bank.filter(({ skills }) => skills.includes(seen.skill));
+    void show(
+      slipExercise(seen, { events: events(), bank: props.bank, salt }) ??
+        nextExercise({ ...asked(), bank: ofSkill, more: true }),
+    );
   };
   const stop = () => void show(null);
 
@@ -218,6 +243,12 @@ export function Desk(props: PracticeProps): JSX.Element {
               </button>
               <button type="button" hidden data-print ref={printer} />
             </p>
+          </section>
+        </Show>
+        <Show when={slips().length > 0}>
+          <section class="practice-part" aria-labelledby="practice-slips">
+            <h2 id="practice-slips">What slipped in lately</h2>
+            <SlipList seen={slips()} lessonOf={lessonOf} onPractise={(seen) => void practiseSlip(seen)} />
           </section>
         </Show>
         <Show when={beginner}>

@@ -34,9 +34,12 @@ export function KeepProgress(props: { log: Log }): JSX.Element {
       tell(fileProblemWords(reading?.problem ?? { code: 'unreadable' }), true);
       return;
     }
-    const before = props.log.events.length;
+    const before = new Set(props.log.events.map(({ id }) => id));
     const keeping = thisProgress.add(reading.log);
-    const brought = broughtWords(thisProgress.load().value.events.length - before, reading.log.events.length);
+    const brought = broughtWords(
+      thisProgress.load().value.events.filter(({ id }) => !before.has(id)).length,
+      reading.log.events.length,
+    );
     tell(keeping.kept ? brought : `${brought} ${storageWords(keeping)}`, !keeping.kept);
   }
   const ask = (on: boolean) => {

@@ -11,9 +11,12 @@ import type { Entered } from '../exercise/view.ts';
 import { Working, type WorkingLine } from '../working-list.tsx';
 import { VIEWS } from './views.ts';
 
-/** The working without the step that gives the answer: a single figure or a choice can't be half given. */
-async function partWorking<K extends KindName>({ entry, level, problem }: Picked<K>): Promise<readonly WorkingLine[]> {
-  if (level !== 'half-worked' || (entry.kind !== 'number' && entry.kind !== 'choose')) return [];
+/** The working without the step that gives the answer, where nothing of the answer can be given. */
+async function partWorking<K extends KindName>(
+  { entry, level, problem }: Picked<K>,
+  given: Entered,
+): Promise<readonly WorkingLine[]> {
+  if (level !== 'half-worked' || Object.keys(given).length > 0) return [];
   return (await import('../exercise/working.ts')).partOf(entry.kind, problem);
 }
 
@@ -26,13 +29,13 @@ async function workedFirst<K extends KindName>({ entry, level, problem }: Picked
 export async function prepare<K extends KindName>(picked: Picked<K>): Promise<() => JSX.Element> {
   const { entry, level, seed, problem, skill } = picked;
   const { id, kind, options, lesson } = entry;
+  const given = level === 'half-worked' ? ({ ...making[kind].fade(problem).given } as Entered) : {};
   const [View, question, lines, worked] = await Promise.all([
     VIEWS[kind](),
     questionOf(kind, problem),
-    partWorking(picked),
+    partWorking(picked, given),
     workedFirst(picked),
   ]);
-  const given = level === 'half-worked' ? ({ ...making[kind].fade(problem).given } as Entered) : {};
   return () => (
     <section
       class="exercise"

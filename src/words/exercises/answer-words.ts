@@ -3,10 +3,10 @@ import type { KindName, ProblemOf, SolutionOf } from '../../solver/exercises/con
 import type { Cell } from '../../solver/exercises/mark/problem.ts';
 import { orderFacts } from '../../solver/exercises/order/facts.ts';
 import { solution as sayPoints } from '../../solver/exercises/say/solution.ts';
-import { capital, count, figure, list } from '../numbers.ts';
+import { capital, figure, list } from '../numbers.ts';
 import { ACT_NAMES } from './act-names.ts';
 import { choiceWords } from './choose.ts';
-import { fieldLabel } from './labels.ts';
+import { fieldLabel, fieldUnit } from './labels.ts';
 import { orderStepWords } from './order.ts';
 import { FAULT_NAMES, placeWords } from './spot-sheet.ts';
 import { SAY_CLAUSES } from './steps/say.ts';
@@ -44,7 +44,7 @@ const TELL: Tell = {
   number: (problem, solution) => [
     {
       label: fieldLabel(problem, 'figure'),
-      value: problem.ask === 'cut-length' ? `about ${count(solution.figure, 'mm', 'mm')}` : figure(solution.figure),
+      value: `${problem.ask === 'cut-length' ? 'about ' : ''}${[figure(solution.figure), fieldUnit(problem)].join(' ').trim()}`,
     },
   ],
   mark: (problem, { cells }) =>

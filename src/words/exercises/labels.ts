@@ -63,7 +63,7 @@ export function fieldLabel(problem: ExerciseProblem, field: FieldOf<KindName>): 
   if (problem.kind === 'sum') return SUM_LABELS[field as SumField];
   if (problem.kind === 'number') return NUMBER_LABELS[problem.ask];
   if (problem.kind === 'row' || problem.kind === 'spot') return KNOT_LABELS[field as RowField | SpotField];
-  return problem.kind === 'mark' ? `Row ${field.slice('row-'.length)}` : WHOLE_LABELS[problem.kind];
+  return problem.kind === 'mark' ? `Row ${field.split('-')[1]}` : WHOLE_LABELS[problem.kind];
 }
 
 /** The unit that stands beside a field; empty for a count. */

@@ -19,16 +19,22 @@ const PLACES: Readonly<Record<CutPlace, string>> = {
   lone: 'the lone string',
 };
 
+/** A cord and its rows are finer than the eighths of an inch, and these sums are made to come out in whole millimetres. */
+const inMillimetres =
+  'This exercise stays in millimetres, because a cord is finer than the eighths of an inch. An inch is 25.4 mm.';
+
 function cutAsked({ place, height, rowPitch, takeUp, mountingAndFinishing, tail }: CutQuestion): QuestionWords {
   return {
     given: `The piece has ${count(height, 'row')}, and each row is ${figure(rowPitch)} mm high. The rows use ${figure(takeUp)} times their height in string. Besides that, each end needs ${figure(mountingAndFinishing)} mm for mounting and finishing, and ${figure(tail)} mm to hold.`,
     ask: `How many millimetres long do you cut ${PLACES[place]}? A little more or less will do.`,
+    inMillimetres,
   };
 }
 
 const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords => ({
   given: `The folds of a piece give ${count(baseStrings, 'base string')} in all. Each fold is cut ${figure(foldLength)} mm long.`,
   ask: 'How many millimetres of string do you need for all the folds together?',
+  inMillimetres,
 });
 
 const THREADS: Readonly<Record<ThreadKind, string>> = { soft: 'soft floss', firm: 'firm cord' };
@@ -39,10 +45,12 @@ export const measureAsked = (problem: MeasureQuestion): QuestionWords =>
     ? {
         given: `The bar is ${figure(problem.barWidth)} mm wide. Ten turns of the cord take ${figure(problem.tenTurns)} mm. In ${THREADS[problem.threadKind]} a column of knots is ${figure(problem.narrowest)} to ${figure(problem.widest)} times as wide as the cord.`,
         ask: 'How many columns does the bar take at the least?',
+        inMillimetres,
       }
     : {
         given: `The bar is ${figure(problem.barWidth)} mm wide. A swatch of ${count(problem.knots, 'knot')} side by side is ${figure(problem.swatchWidth)} mm wide.`,
         ask: 'How many columns does the bar take, by this swatch?',
+        inMillimetres,
       };
 
 const floatAsked = ({ runs }: FloatQuestion): QuestionWords => ({

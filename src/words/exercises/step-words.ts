@@ -4,6 +4,7 @@ import type { Step } from '../../solver/problem.ts';
 import { CHOOSE_STEPS } from './steps/choose.ts';
 import { FITTING_STEPS } from './steps/fitting.ts';
 import { KNOT_STEPS } from './steps/knots.ts';
+import { MARKING_STEPS } from './steps/marking.ts';
 import { MEASURING_STEPS } from './steps/measuring.ts';
 import { ORDER_STEPS } from './steps/order.ts';
 import { READING_STEPS } from './steps/reading.ts';
@@ -20,6 +21,7 @@ const STEPS: Readonly<Record<StepKeyOf<KindName>, Saying>> = {
   ...THREAD_STEPS,
   ...MEASURING_STEPS,
   ...READING_STEPS,
+  ...MARKING_STEPS,
   ...ORDER_STEPS,
   ...CHOOSE_STEPS,
   ...SAY_STEPS,

@@ -1,5 +1,6 @@
 import { capital, count, type Values } from '../numbers.ts';
-import { length, type UnitSystem } from '../units.ts';
+import { length } from '../units.ts';
+import { unitsOf } from './measured.ts';
 import type { Words } from './shared.ts';
 
 const CUT_PLACES: Words = {
@@ -9,7 +10,6 @@ const CUT_PLACES: Words = {
   lone: ({ count: number }) => count(number, 'lone string'),
 };
 const cutPlace = (values: Values): string => CUT_PLACES[String(values['place'])]?.(values) ?? '';
-const unitsOf = ({ units }: Values): UnitSystem => (units === 'inches' ? 'inches' : 'metric');
 const about = ({ source }: Values): string => (source === 'measured' ? '' : 'about ');
 
 /** The strings to cut. */

@@ -45,8 +45,16 @@ export type Cell = readonly [row: number, column: number];
 export type MarkAnswer = readonly Cell[] | Readonly<{ cells?: readonly Cell[] | null | undefined }>;
 export type MarkSolution = { readonly cells: readonly Cell[] };
 
-/** One field a row. */
-export type MarkField = `row-${number}`;
+/** One field a row; where only one side of it was missed, or is left open, that side. */
+export type MarkField = `row-${number}` | `row-${number}-${SideName}`;
+
+/** Whether a row has cells of a left and of a right side to mark. */
+export const hasSides = ({ target }: Pick<MarkProblem, 'target'>): boolean =>
+  target === 'corner-cells' || target === 'bundle-knot' || target === 'picture-cut';
+
+/** The side of the chart a column belongs to; the middle one of an odd width counts as left. */
+export const sideOf = ({ width }: Pick<MarkProblem, 'width'>, column: number): SideName =>
+  2 * column <= width + 1 ? 'left' : 'right';
 
 /** The columns of one row, left to right. */
 export interface MarkResult extends FieldResult {

@@ -6,9 +6,13 @@ import { cellsBy } from './solve.ts';
 
 export type MarkStepKey =
   | 'row-corner-cells'
+  | 'row-bundles'
   | 'row-bundle-knots'
-  | 'first-closing-row'
+  | 'strings-taken-in'
+  | 'closing-row'
+  | 'row-side'
   | 'row-first-knot'
+  | 'row-read'
   | 'row-colour'
   | 'row-picture-cut';
 export type MarkHintKey = `look-${MarkTarget}` | `do-${MarkTarget}`;
@@ -31,12 +35,10 @@ export function solution(problem: MarkProblem): MarkStep[] {
   if (target === 'first-closing-row') {
     const bundle = Math.max(...closing);
     const row = OUTLINE_RULES.firstClosingRow(problem);
+    const values = { height, bundle, step: closingStep, takenIn: bundle - 1, row };
     return [
-      {
-        key: 'first-closing-row',
-        values: { height, bundle, step: closingStep, takenIn: bundle - 1, row },
-        gives: `row-${row}`,
-      },
+      { key: 'strings-taken-in', values, gives: null },
+      { key: 'closing-row', values, gives: `row-${row}` },
     ];
   }
   return Array.from({ length: to - from + 1 }, (_, index) => from + index).flatMap((row): MarkStep[] => {
@@ -44,6 +46,7 @@ export function solution(problem: MarkProblem): MarkStep[] {
     const values = { row, left, right, cornersLeft: left - 1, cornersRight: right - 1 };
     if (target === 'bundle-knot')
       return [
+        { key: 'row-bundles', values, gives: null },
         {
           key: 'row-bundle-knots',
           values: { ...values, columnLeft: left, columnRight: width + 1 - right },
@@ -55,15 +58,19 @@ export function solution(problem: MarkProblem): MarkStep[] {
       const column = firstKnotColumn(OUTLINE_RULES, problem, row, [left, right], startSide);
       const begins = OUTLINE_RULES.beginsLeft(row, startSide) ? 'left' : 'right';
       const strings = begins === 'left' ? left : right;
-      return [{ key: 'row-first-knot', values: { row, startSide, begins, strings, column }, gives: `row-${row}` }];
+      return [
+        { key: 'row-side', values: { startSide, begins }, gives: null },
+        { key: 'row-first-knot', values: { row, strings, column }, gives: `row-${row}` },
+      ];
     }
     if (target === 'colour-in-row') {
       const cells = cellsBy(OUTLINE_RULES, problem).map(([, column]) => column);
       const colour = problem.picture?.palette[problem.colour ?? 0]?.name ?? '';
       return [
+        { key: 'row-read', values: { row, read: readOut(problem, row) }, gives: null },
         {
           key: 'row-colour',
-          values: { row, colour, cells: cells.length, columns: cells.join(', '), read: readOut(problem, row) },
+          values: { colour, cells: cells.length, columns: cells.join(', ') },
           gives: `row-${row}`,
         },
       ];

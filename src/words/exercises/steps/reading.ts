@@ -1,4 +1,4 @@
-import { count, figure, noun, ordinal } from '../../numbers.ts';
+import { count, figure, ordinal } from '../../numbers.ts';
 import { both, type Saying } from './saying.ts';
 
 export type ReadingStepKey =
@@ -7,10 +7,7 @@ export type ReadingStepKey =
   | 'column-of-knot'
   | 'knots-of-colour'
   | 'row-for-picture'
-  | 'plain-rows-above'
-  | 'row-first-knot'
-  | 'row-colour'
-  | 'row-picture-cut';
+  | 'plain-rows-above';
 
 /** The steps of how a chart is read, and of where its picture falls. */
 export const READING_STEPS: Readonly<Record<ReadingStepKey, Saying>> = {
@@ -43,17 +40,5 @@ export const READING_STEPS: Readonly<Record<ReadingStepKey, Saying>> = {
     ({ pictureRow, row, plain }) =>
       `The picture begins in row ${figure(pictureRow)}, and it has to move down to row ${figure(row)}. That takes ${count(plain, 'plain row')}.`,
     ({ pictureRow, row, plain }) => `${figure(row)} − ${figure(pictureRow)} = ${figure(plain)}`,
-  ],
-  'row-first-knot': [
-    ({ row, startSide, begins, strings, column }) =>
-      `Row 1 begins on the ${startSide}, so every ${begins === startSide ? 'odd' : 'even'} row begins on the ${begins}. ${Number(strings) > 1 ? `A bundle of ${figure(strings)} is tied there` : 'The edge there is a single string'}, so the first knot of row ${figure(row)} stands in column ${figure(column)}.`,
-  ],
-  'row-colour': [
-    ({ row, colour, cells, columns, read }) =>
-      `From left to right, row ${figure(row)} reads ${read}. So ${count(cells, 'cell')} ${noun(cells, 'is', 'are')} ${colour}, in ${noun(cells, 'column')} ${columns}.`,
-  ],
-  'row-picture-cut': [
-    ({ row, cornersLeft, cornersRight, cut }) =>
-      `Row ${figure(row)} has corner cells at its edges: ${both(cornersLeft, cornersRight)}. ${Number(cut) === 0 ? 'None of them belongs to the picture.' : `Of these, ${count(cut, 'cell')} ${noun(cut, 'belongs', 'belong')} to the picture.`}`,
   ],
 };

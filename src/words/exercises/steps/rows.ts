@@ -1,21 +1,16 @@
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
-import { count, figure, noun, type Value } from '../../numbers.ts';
+import { count, figure, noun } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
 import type { KnotStepKey } from './knots.ts';
 import type { MeasuringStepKey } from './measuring.ts';
 import type { ReadingStepKey } from './reading.ts';
-import { both, type Saying } from './saying.ts';
+import { both, type Saying, stepsOf } from './saying.ts';
 import type { ThreadStepKey } from './thread.ts';
 
 export type RowStepKey = Exclude<
-  StepKeyOf<'sum' | 'number' | 'mark' | 'row' | 'spot'>,
+  StepKeyOf<'sum' | 'number' | 'row' | 'spot'>,
   FittingStepKey | KnotStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
 >;
-
-const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × `);
-
-const edge = (strings: Value, side: string, column: Value): string =>
-  `on the ${side}, ${count(strings, 'string')} ${noun(strings, 'is', 'are')} tied in column ${figure(column)}`;
 
 /** The steps of what is counted or marked in the rows of a piece. */
 export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
@@ -68,13 +63,5 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
     ({ height, bundle, step, takenIn, row }) =>
       `To end with a bundle of ${figure(bundle)}, ${count(takenIn, 'string')} ${noun(takenIn, 'is', 'are')} taken in on each side${step === 1 ? ', one in each row' : `, one every ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
     ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
-  ],
-  'row-corner-cells': [
-    ({ row, left, right, cornersLeft, cornersRight }) =>
-      `Row ${figure(row)} ties ${both(left, right)} as one, in the innermost column of each. Outside these columns the corner cells are ${both(cornersLeft, cornersRight)}.`,
-  ],
-  'row-bundle-knots': [
-    ({ row, left, right, columnLeft, columnRight }) =>
-      `A bundle’s knot stands in its innermost column. In row ${figure(row)}, ${edge(left, 'left', columnLeft)}, and ${edge(right, 'right', columnRight)}.`,
   ],
 };

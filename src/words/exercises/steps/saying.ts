@@ -11,6 +11,9 @@ export type Sayings = Readonly<Record<string, Saying>>;
 export const both = (left: Value, right: Value): string =>
   left === right ? `${figure(left)} on each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
 
+/** Rows from one string to the next, as they stand in a sum; nothing where it is each row. */
+export const stepsOf = (step: Value): string => (step === 1 ? '' : `${figure(step)} × `);
+
 /** A step of a working as it is shown. */
 export interface StepLine {
   /** The step's sum in figures, '32 − 5 + 1 = 28'; empty where it has none. */
