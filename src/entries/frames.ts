@@ -39,7 +39,9 @@ export interface Note {
 /** Lines of prose that stand on one frame, and the letters of a line, at the size that is read from eight metres. */
 export const FRAME_LINES = 9;
 /** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
-export const REST_LINES = 3;
+export const REST_LINES = 2;
+/** What lies between two paragraphs, in lines. */
+export const GAP_LINES = 0.5;
 const LINE_LETTERS = 56;
 
 /** The longest note to the speaker, in letters: it has to stand under its frame on a sheet of six. */
@@ -245,13 +247,14 @@ export function framesOf(html: string, title: string): { readonly frames: readon
       drafts.push({ ...alone, name: nameOf(node, kind, name), blocks: [{ html: body, seen }] });
     } else {
       const lines = seen ? linesIn(node) : 0;
+      const gap = open.lines > 0 && lines > 0 ? GAP_LINES : 0;
       const most = open.lines <= REST_LINES ? FRAME_LINES + REST_LINES : FRAME_LINES;
-      if (open.blocks.length > 0 && !open.leads && open.lines + lines > most) {
+      if (open.blocks.length > 0 && !open.leads && open.lines + gap + lines > most) {
         close();
         open.goesOn = true;
       }
       open.blocks.push({ html: body, seen });
-      open.lines += lines;
+      open.lines += (open.blocks.length > 1 ? gap : 0) + lines;
       if (seen) open.leads = /:$/.test(oneLine(textIn(node)));
     }
     sectionBegun = false;

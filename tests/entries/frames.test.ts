@@ -53,7 +53,7 @@ describe('a lesson in frames', () => {
   });
 
   it('leaves no rest of a passage alone where the frame before it can take it', () => {
-    const [long, short] = [`<p>${words(60)}</p>`, `<p>${words(20)}</p>`];
+    const [long, short] = [`<p>${words(60)}</p>`, `<p>${words(14)}</p>`];
     expect(frames(`<h2>A</h2>${long}${short}${plate(1)}`).map(({ kind }) => kind)).toEqual(['prose', 'plate']);
     expect(frames(`<h2>A</h2>${long}${long}`)).toHaveLength(2);
     expect(frames(`<h2>A</h2>${long}${plate(1)}${short}`)).toHaveLength(3);
