@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, type JSX, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, onMount, Show } from 'solid-js';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
@@ -11,7 +11,6 @@ const textIn = (entered: Entered): string => String(entered['text'] ?? '');
 /** On a frame a room explains aloud, and nobody writes. */
 const isAloud = (): boolean => typeof document !== 'undefined' && document.querySelector('[data-frames]') !== null;
 const isWritten = (entered: Entered): boolean => textIn(entered).trim() !== '';
-const isGiven = (entered: Entered): boolean => isWritten(entered) || isAloud();
 /** The points ticked; null until the sentence was compared. */
 const pointsIn = (entered: Entered): readonly unknown[] | null =>
   Array.isArray(entered['points']) ? entered['points'] : null;
@@ -20,6 +19,10 @@ const pointsIn = (entered: Entered): readonly unknown[] | null =>
 function SayEntry(props: EntryProps<'say'>): JSX.Element {
   const [part, setPart] = createSignal<Awaited<ReturnType<typeof checking.ready>> | null>(null);
   // A memo, so that a tick does not draw the points anew and lose the focus.
+  /** Known when the page is awake; what the page was built with says nothing of a room. */
+  const [aloud, setAloud] = createSignal(false);
+  onMount(() => setAloud(isAloud()));
+  const isGiven = (entered: Entered): boolean => isWritten(entered) || aloud();
   const shown = createMemo(() => isGiven(props.entered) && pointsIn(props.entered) !== null);
   createEffect(() => {
     if (shown()) void checking.ready().then(setPart);
@@ -75,7 +78,7 @@ export const view: KindView<'say'> = {
   ...lateJudge<'say'>(checking.ready),
   outcome: ({ outcome }) => checking.part()?.outcomes[outcome] ?? '',
   answer: (entered) =>
-    ({ points: isGiven(entered) ? entered['points'] : null }) as ReturnType<KindView<'say'>['answer']>,
+    ({ points: isWritten(entered) || isAloud() ? entered['points'] : null }) as ReturnType<KindView<'say'>['answer']>,
   Entry: SayEntry,
   // The model answer is for comparing: something of the learner's own comes first.
   showsWorking: isWritten,

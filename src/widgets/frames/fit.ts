@@ -15,8 +15,11 @@ const ASKED = 1;
 
 const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('[data-frame-body]');
 
+/** The words of a stage stand beside its drawing, in the middle of its height, so they can be too much for that alone. */
 const isTooMuch = (body: HTMLElement): boolean =>
-  body.scrollHeight > body.clientHeight + 1 || body.scrollWidth > body.clientWidth + 1;
+  [body, ...body.querySelectorAll('.stages')].some(
+    (box) => box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1,
+  );
 
 /** The steps of a frame in groups of one size, each as the steps in which it can be at its fullest. */
 const turnsOf = ({ turns, count }: Steps): readonly (readonly number[])[] => turns ?? [[count - 1]];
@@ -37,7 +40,7 @@ function largestOf(frame: HTMLElement): number {
   if (['plate', 'knot', 'try-it', 'opening'].includes(frame.dataset['kind'] ?? '')) return PLAIN;
   const asked = frame.querySelector<HTMLElement>('.exercise')?.dataset['kind'];
   if (asked === undefined) return 0;
-  return ['mark', 'row', 'spot'].includes(asked) ? PLAIN : ASKED;
+  return ['mark', 'row', 'spot', 'order'].includes(asked) ? PLAIN : ASKED;
 }
 
 /** The size of each turn of a frame, as it was fitted, and the size that it needs with what has been said of an answer. */
@@ -60,17 +63,25 @@ export function fittedSteps(frame: HTMLElement): Steps {
   };
 }
 
-/** Makes room for what has come to stand under an exercise, or gives back the room when it is gone. */
-export function refit(frame: HTMLElement): void {
+/**
+ * Makes room for what has come to stand under an exercise, or gives back the room when it is gone. What has no room even
+ * at the smallest size is scrolled to.
+ *
+ * @param said what has just been said of an answer, if anything
+ */
+export function refit(frame: HTMLElement, said: Element | null): void {
   const body = bodyOf(frame);
   const fitted = sizes.get(frame);
-  if (!body || !fitted) return;
   grown.delete(frame);
+  // A case that is worked through has the figures it was built with.
+  if (!body || !fitted || frame.querySelector('[data-phase="worked"]')) return;
+  fitCells(frame);
   for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
     frame.dataset['fit'] = String(size);
     grown.set(frame, size);
     if (!isTooMuch(body)) return;
   }
+  said?.scrollIntoView({ block: 'nearest' });
 }
 
 const box = (svg: SVGSVGElement): DOMRect | undefined => svg.viewBox.baseVal ?? undefined;
@@ -95,9 +106,9 @@ function shape(frame: HTMLElement): void {
 }
 
 /** Room for a chart to mark, in units of the frame: beside its question, or below it where it is wide. */
-const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 300 } } as const;
+const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 380 } } as const;
 /** The largest cell that is wanted, what its line takes, and the lowest row with room for a number of its own. */
-const CELL = { most: 60, line: 1.2, numbered: 32 };
+const CELL = { most: 50, line: 1.2, numbered: 32 };
 
 /** Makes the cells of a chart to mark as large as lets the whole of it stand on its frame. */
 function fitCells(frame: HTMLElement): void {

@@ -134,6 +134,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       );
     if (!shown || !isSame(shown, place)) {
       shown = place;
+      // Since it was fitted, other figures may have come to be asked.
+      if (frame.querySelector('.exercise-form')) refit(frame, null);
       fitLabels(frame);
       if (next) fitLabels(next);
       say(frameWords(frame.getAttribute('aria-label') ?? '', place.step, deck[place.frame - 1] ?? 1));
@@ -465,7 +467,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       const element = target instanceof Element ? target : target.parentElement;
       const frame = element?.closest<HTMLElement>('[data-frame]');
       if (frame && type === 'childList' && element?.matches('.tied-drawing')) fitLabels(frame);
-      if (frame?.hasAttribute('data-now') && type === 'childList' && element?.closest('.exercise-form')) refit(frame);
+      if (frame?.hasAttribute('data-now') && type === 'childList' && element?.closest('.exercise-form'))
+        refit(frame, element.closest('.exercise-say')?.lastElementChild ?? null);
       // A chart of which a part is shown has not changed.
       if (!frame || element?.closest('[data-ink], .exercise, svg')) continue;
       if (type === 'attributes' ? element?.hasAttribute('data-when') : element?.closest('[data-frame-body]'))
