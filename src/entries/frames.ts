@@ -34,6 +34,8 @@ export interface Note {
   readonly html: string;
   /** Said by the writer to the speaker, or left out of the frame because only readers need it. */
   readonly from: 'writer' | 'lesson';
+  /** Has no room under its frame on the hand-out, and is left to the speaker and to the lesson. */
+  readonly long: boolean;
 }
 
 /** Lines of prose that stand on one frame, and the letters of a line, at the size that is read from eight metres. */
@@ -201,9 +203,13 @@ export function framesOf(html: string, title: string): { readonly frames: readon
 
   const note = (element: Element, from: Note['from'], to: Draft) => {
     const inside = insideOf(html, element).trim();
-    if (from === 'writer' && oneLine(textIn(element)).length > NOTE_LETTERS)
+    const letters = oneLine(textIn(element)).length;
+    if (from === 'writer' && letters > NOTE_LETTERS)
       throw new Error(`${title}: a note to the speaker is too long. At most ${NOTE_LETTERS} letters would do.`);
-    if (inside !== '') to.notes.push({ html: tagOf(element) === 'span' ? `<p>${inside}</p>` : inside, from });
+    if (inside === '') return;
+    const before = to.notes.reduce((sum, each) => sum + oneLine(parse(each.html).text).length, 0);
+    const said = tagOf(element) === 'span' ? `<p>${inside}</p>` : inside;
+    to.notes.push({ html: said, from, long: from === 'lesson' && before + letters > NOTE_LETTERS });
   };
 
   const take = (node: Element, wrap: (inside: string) => string, seen: boolean): void => {
