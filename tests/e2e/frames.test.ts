@@ -369,13 +369,12 @@ test('figures that the speaker enters hold in the room, and in no other tab', as
   await expect(nowIn(page).locator('svg title')).toContainText('26 columns');
 });
 
-test('a high chart is shown whole, and then its rows large enough to be counted, with their numbers', async ({ page }) => {
+test('a high chart is shown whole, and then its rows large enough to be counted, with their numbers', async ({
+  page,
+}) => {
   await page.setViewportSize({ width: 1280, height: 720 });
   await openRoom(page, 'outline');
-  const frame = await page
-    .locator('[data-kind="plate"]:has(.fig-placing)')
-    .first()
-    .getAttribute('data-frame');
+  const frame = await page.locator('[data-kind="plate"]:has(.fig-placing)').first().getAttribute('data-frame');
   await page.keyboard.type(frame ?? '');
   await page.keyboard.press('Enter');
   /** Numbers that are seen on the frame: of the columns above the chart, and of the rows beside it; and a row's height. */
@@ -439,7 +438,9 @@ test('a room explains aloud and compares, and what is said of an answer has room
   expect(Number(await nowIn(page).getAttribute('data-fit'))).toBeGreaterThan(Number(before));
 });
 
-test('an exercise with other figures is fitted again: no chart to mark and no place of a fault is cut', async ({ page }) => {
+test('an exercise with other figures is fitted again: no chart to mark and no place of a fault is cut', async ({
+  page,
+}) => {
   test.setTimeout(60_000);
   await page.setViewportSize({ width: 1280, height: 720 });
   for (const [lesson, id] of [
@@ -450,13 +451,17 @@ test('an exercise with other figures is fitted again: no chart to mark and no pl
     const frame = await page.locator(`[data-frame]:has(#${id})`).getAttribute('data-frame');
     await page.keyboard.type(frame ?? '');
     await page.keyboard.press('Enter');
-    while ((await page.locator(`#${id}`).getAttribute('data-phase')) === 'worked') await page.keyboard.press('ArrowRight');
+    while ((await page.locator(`#${id}`).getAttribute('data-phase')) === 'worked')
+      await page.keyboard.press('ArrowRight');
     for (let more = 0; more < 16; more += 1) {
       expect(await faultsOf(page), `${id}, ${more}`).toEqual([]);
-      const asked = page.locator(`#${id} .question`);
+      const asked = page.locator(`#${id} form > .question`);
       const before = await asked.innerText();
       // In a frame that looks for the place of a fault the button is not seen yet.
-      await page.locator(`#${id}`).getByRole('button', { name: 'Another like it', includeHidden: true }).dispatchEvent('click');
+      await page
+        .locator(`#${id}`)
+        .getByRole('button', { name: 'Another like it', includeHidden: true })
+        .dispatchEvent('click');
       await expect(asked).not.toHaveText(before);
     }
   }
@@ -469,36 +474,43 @@ test.describe('with colours that the reader has chosen', () => {
     await openRoom(page, 'sum', '#4');
     const speaker = await openOther(context, page);
     const colours = (window: Page, selector: string) =>
-      window.locator(selector).first().evaluate((element) => {
-        const { color, backgroundColor, borderTopColor, borderTopWidth, borderTopStyle, stroke } =
-          getComputedStyle(element);
-        const drawn = document.createElement('span');
-        document.body.append(drawn);
-        const system = (name: string) => {
-          drawn.style.color = name;
-          return getComputedStyle(drawn).color;
-        };
-        const found = {
-          color,
-          backgroundColor,
-          stroke,
-          edge: borderTopStyle === 'none' ? 0 : Number.parseFloat(borderTopWidth),
-          edgeColour: borderTopColor,
-          canvas: system('Canvas'),
-          text: system('CanvasText'),
-          highlight: system('Highlight'),
-        };
-        drawn.remove();
-        return found;
-      });
+      window
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const { color, backgroundColor, borderTopColor, borderTopWidth, borderTopStyle, stroke } =
+            getComputedStyle(element);
+          const drawn = document.createElement('span');
+          document.body.append(drawn);
+          const system = (name: string) => {
+            drawn.style.color = name;
+            return getComputedStyle(drawn).color;
+          };
+          const found = {
+            color,
+            backgroundColor,
+            stroke,
+            edge: borderTopStyle === 'none' ? 0 : Number.parseFloat(borderTopWidth),
+            edgeColour: borderTopColor,
+            canvas: system('Canvas'),
+            text: system('CanvasText'),
+            highlight: system('Highlight'),
+          };
+          drawn.remove();
+          return found;
+        });
     const words = await colours(page, '[data-now] .frame-body p');
     expect(words.color).toBe(words.text);
-    for (const button of await speaker.locator('.reins button').all()) {
-      const { edge, edgeColour, canvas } = await colours(speaker, `.reins [data-do="${await button.getAttribute('data-do')}"]`);
+    for (const button of await speaker.locator('.reins [data-do]').all()) {
+      const { edge, edgeColour, canvas } = await colours(
+        speaker,
+        `.reins [data-do="${await button.getAttribute('data-do')}"]`,
+      );
       expect(edge).toBeGreaterThan(0);
       expect(edgeColour).not.toBe(canvas);
     }
-    const standing = () => speaker.locator('[data-do="draw"]').evaluate((button) => getComputedStyle(button).outlineStyle);
+    const standing = () =>
+      speaker.locator('[data-do="draw"]').evaluate((button) => getComputedStyle(button).outlineStyle);
     const before = await standing();
     await speaker.keyboard.press('d');
     await expect(speaker.locator('[data-do="draw"]')).toHaveAttribute('aria-pressed', 'true');
