@@ -4,14 +4,11 @@ import type { ExerciseProblem, FieldOf, KindName, ProblemOf } from '../../src/so
 import {
   CHOOSE_ASKS,
   exercises,
-  LEVELS,
   MARK_TARGETS,
   NUMBER_ASKS,
   ROW_FIELDS,
-  ROW_PHASES,
   SAY_TOPICS,
   SEQUENCES,
-  SPOT_FAULTS,
   SPOT_SHEETS,
   SUM_FIELDS,
 } from '../../src/solver/exercises/index.ts';
@@ -23,28 +20,13 @@ import { fieldLabel, fieldUnit } from '../../src/words/exercises/labels.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
 import { stepSum, stepWords } from '../../src/words/exercises/step-words.ts';
 import { outcomeWords, verdictWords } from '../../src/words/exercises/verdict-words.ts';
+import { everyProblem } from '../every-problem.ts';
 import { drawing, replay } from '../seed.ts';
 import { expectSayable, expectSentences, strict } from './sayable.ts';
 
-const draw = drawing();
-const seeds = (howMany: number): string[] => Array.from({ length: howMany }, () => `words ${draw(0, 1e9)}`);
-
 /** Problems of every kind, ask and level, some with figures of their own at both ends. */
 const PROBLEMS: readonly ExerciseProblem[] = [
-  ...LEVELS.flatMap((level) => [
-    ...seeds(6).map((seed) => exercises.sum.make(seed, level)),
-    ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
-    ...ROW_PHASES.flatMap((phase) => seeds(4).map((seed) => exercises.row.make(seed, level, { phase }))),
-    ...SPOT_SHEETS.flatMap((sheet) =>
-      SPOT_FAULTS[sheet].flatMap((fault) =>
-        seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet, fault })),
-      ),
-    ),
-    ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
-    ...SEQUENCES.flatMap((of) => seeds(6).map((seed) => exercises.order.make(seed, level, { of }))),
-    ...CHOOSE_ASKS.flatMap((ask) => seeds(6).map((seed) => exercises.choose.make(seed, level, { ask }))),
-    ...SAY_TOPICS.flatMap((topic) => seeds(3).map((seed) => exercises.say.make(seed, level, { topic }))),
-  ]),
+  ...everyProblem(drawing(), { sum: 6, number: 3, mark: 2, row: 4, spot: 2, order: 6, choose: 6, say: 3 }),
   exercises.sum.make('alone', 'mixed', { width: 12, capacity: 16 }),
   exercises.sum.make('straight', 'mixed', { width: 3, capacity: 3 }),
   exercises.number.make('steps', 'alone', {

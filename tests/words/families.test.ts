@@ -1,17 +1,7 @@
 import { expect, test } from 'vitest';
-import type { ExerciseProblem, KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
+import type { KindName, ProblemOf } from '../../src/solver/exercises/contract.ts';
 import { type Family, familyOf, numberFamilyOf } from '../../src/solver/exercises/family.ts';
-import {
-  CHOOSE_ASKS,
-  exercises,
-  LEVELS,
-  MARK_TARGETS,
-  NUMBER_ASKS,
-  ROW_PHASES,
-  SAY_TOPICS,
-  SEQUENCES,
-  SPOT_SHEETS,
-} from '../../src/solver/exercises/index.ts';
+import { exercises } from '../../src/solver/exercises/index.ts';
 import { slips as ofFits } from '../../src/solver/exercises/number/fit-missteps.ts';
 import { slips as ofMeasures } from '../../src/solver/exercises/number/measure-missteps.ts';
 import { slips as ofNumbers } from '../../src/solver/exercises/number/missteps.ts';
@@ -39,21 +29,19 @@ import { tellReading } from '../../src/words/slips/tell-reading.ts';
 import { tellRows } from '../../src/words/slips/tell-rows.ts';
 import { tellThread } from '../../src/words/slips/tell-thread.ts';
 import { slipIn, type Tell } from '../../src/words/slips/telling.ts';
+import { everyProblem } from '../every-problem.ts';
 import { drawing, replay } from '../seed.ts';
 
-const draw = drawing();
-const seeds = (howMany: number): string[] => Array.from({ length: howMany }, () => `families ${draw(0, 1e9)}`);
-
-const PROBLEMS: readonly ExerciseProblem[] = LEVELS.flatMap((level) => [
-  ...seeds(3).map((seed) => exercises.sum.make(seed, level)),
-  ...NUMBER_ASKS.flatMap((ask) => seeds(2).map((seed) => exercises.number.make(seed, level, { ask }))),
-  ...MARK_TARGETS.flatMap((target) => seeds(1).map((seed) => exercises.mark.make(seed, level, { target }))),
-  ...ROW_PHASES.flatMap((phase) => seeds(2).map((seed) => exercises.row.make(seed, level, { phase }))),
-  ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
-  ...SEQUENCES.flatMap((of) => seeds(1).map((seed) => exercises.order.make(seed, level, { of }))),
-  ...CHOOSE_ASKS.flatMap((ask) => seeds(1).map((seed) => exercises.choose.make(seed, level, { ask }))),
-  ...SAY_TOPICS.map((topic) => exercises.say.make(`families ${topic}`, level, { topic })),
-]).filter((made): made is ExerciseProblem => !('ok' in made));
+const PROBLEMS = everyProblem(drawing(), {
+  sum: 3,
+  number: 2,
+  mark: 1,
+  row: 2,
+  spot: 1,
+  order: 1,
+  choose: 1,
+  say: 1,
+});
 
 /** What a page fetches for each family. */
 const TELLS: Readonly<Record<Family, Tell>> = {

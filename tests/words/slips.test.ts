@@ -1,39 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import type { ExerciseProblem } from '../../src/solver/exercises/contract.ts';
-import {
-  CHOOSE_ASKS,
-  exercises,
-  LEVELS,
-  MARK_TARGETS,
-  NUMBER_ASKS,
-  ROW_PHASES,
-  SAY_TOPICS,
-  SEQUENCES,
-  SPOT_SHEETS,
-} from '../../src/solver/exercises/index.ts';
+import { exercises } from '../../src/solver/exercises/index.ts';
 import { slips } from '../../src/solver/exercises/sum/missteps.ts';
 import type { SlipId } from '../../src/solver/missteps/ids.ts';
 import { missteps, SLIPS } from '../../src/solver/missteps/index.ts';
 import { explanationWords, FOLLOW_UP, noSlipWords, slipWords } from '../../src/words/slips/index.ts';
+import { everyProblem } from '../every-problem.ts';
 import { drawing, replay } from '../seed.ts';
 import { expectSentences } from './sayable.ts';
-
-const draw = drawing();
-const seeds = (howMany: number): string[] => Array.from({ length: howMany }, () => `slips ${draw(0, 1e9)}`);
 
 const PROBLEMS: readonly ExerciseProblem[] = [
   exercises.sum.make('lone', 'mixed', { width: 21, capacity: 15 }),
   exercises.sum.make('carried', 'mixed', { width: 25, capacity: 16, oddMethod: 'carried-end' }),
-  ...LEVELS.flatMap((level) => [
-    ...seeds(5).map((seed) => exercises.sum.make(seed, level)),
-    ...NUMBER_ASKS.flatMap((ask) => seeds(3).map((seed) => exercises.number.make(seed, level, { ask }))),
-    ...ROW_PHASES.flatMap((phase) => seeds(3).map((seed) => exercises.row.make(seed, level, { phase }))),
-    ...SPOT_SHEETS.flatMap((sheet) => seeds(2).map((seed) => exercises.spot.make(seed, level, { in: sheet }))),
-    ...MARK_TARGETS.flatMap((target) => seeds(2).map((seed) => exercises.mark.make(seed, level, { target }))),
-    ...SEQUENCES.flatMap((of) => seeds(5).map((seed) => exercises.order.make(seed, level, { of }))),
-    ...CHOOSE_ASKS.flatMap((ask) => seeds(12).map((seed) => exercises.choose.make(seed, level, { ask }))),
-    ...SAY_TOPICS.flatMap((topic) => seeds(1).map((seed) => exercises.say.make(seed, level, { topic }))),
-  ]),
+  ...everyProblem(drawing(), { sum: 5, number: 3, mark: 2, row: 3, spot: 1, order: 5, choose: 12, say: 1 }),
 ].filter((made): made is ExerciseProblem => !('ok' in made));
 
 /** Claims in a text that arithmetic can check. */

@@ -1,13 +1,19 @@
-import { distance, type Path, type Point } from './point.ts';
+import { between, distance, type Path, type Point } from './point.ts';
 
 /** A stretch of one cord: its pieces `from` to `to` (both count), piece i leading from point i to point i + 1. */
 export interface Stretch {
   readonly strand: number;
   readonly from: number;
   readonly to: number;
-  /** Where it passes over another cord, or over its own far part: only there is air left beside it. */
-  readonly airy: readonly (readonly [from: number, to: number])[];
+  /**
+   * Where it passes over another cord, or over its own far part: only there is air left beside it. In points along
+   * the cord, parts of a piece included, so that the air ends where the cord beneath does.
+   */
+  readonly airy: readonly Air[];
 }
+
+/** From one place to another along a cord: 2.5 is half-way from point 2 to point 3. */
+export type Air = readonly [from: number, to: number];
 
 interface Bit {
   readonly strand: number;
@@ -47,7 +53,7 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
   );
   const above: number[][] = bits.map(() => []);
   const waiting: number[] = bits.map(() => 0);
-  const airy: boolean[] = bits.map(() => false);
+  const airy: (Air | undefined)[] = bits.map(() => undefined);
   for (const [i, p] of bits.entries())
     for (let j = i + 1; j < bits.length; j++) {
       const q = bits[j] as Bit;
@@ -58,9 +64,9 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
       if (depth === 0) continue;
       const [low, high] = depth < 0 ? [i, j] : [j, i];
       (above[low] as number[]).push(high);
-      const lower = (bits[low] as Bit).radius;
-      const meet = flatGap(p, q)[0] < lower + airReach && !runAlong(p, q);
-      if (meet && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop)) airy[high] = true;
+      const meet = !runAlong(p, q) && (p.strand !== q.strand || alongBetween(bits, i, j) > ownLoop);
+      const part = meet && partOver(bits[high] as Bit, bits[low] as Bit);
+      if (part) airy[high] = joined(airy[high], part);
       waiting[high] = (waiting[high] ?? 0) + 1;
     }
   const lowest = bits.flatMap((_, i) => (waiting[i] === 0 ? [i] : []));
@@ -94,17 +100,38 @@ export function overStretches(strands: readonly { readonly path: Path; readonly 
   return stretches.map((stretch) => ({ ...stretch, airy: airyParts(stretch, airy, firsts.get(stretch.strand) ?? 0) }));
 }
 
+/** Steps in which the place where a bit leaves the cord beneath is sought. */
+const partSteps = 16;
+
+/** The part of a bit, from 0 to 1, that lies over another in the picture. */
+function partOver(high: Bit, low: Bit): Air | undefined {
+  const reach = low.radius + airReach;
+  if (flatGap(high, low)[0] >= reach) return undefined;
+  const over: number[] = [];
+  for (let step = 0; step <= partSteps; step++) {
+    const t = step / partSteps;
+    const at = between(high.a, high.b, t);
+    if (flatGap({ a: at, b: at }, low)[0] < reach) over.push(t);
+  }
+  const [first, last] = [over[0], over.at(-1)];
+  return first === undefined || last === undefined || first === last ? undefined : [first, last];
+}
+
+const joined = (known: Air | undefined, part: Air): Air =>
+  known ? [Math.min(known[0], part[0]), Math.max(known[1], part[1])] : part;
+
 function airyParts(
   { from, to }: Pick<Stretch, 'from' | 'to'>,
-  airy: readonly boolean[],
+  airy: readonly (Air | undefined)[],
   first: number,
-): [number, number][] {
+): Air[] {
   const parts: [number, number][] = [];
   for (let i = from; i <= to; i++) {
-    if (!airy[first + i]) continue;
+    const part = airy[first + i];
+    if (!part) continue;
     const open = parts.at(-1);
-    if (open && open[1] === i - 1) open[1] = i;
-    else parts.push([i, i]);
+    if (open && open[1] === i && part[0] === 0) open[1] = i + part[1];
+    else parts.push([i + part[0], i + part[1]]);
   }
   return parts;
 }
@@ -150,7 +177,7 @@ function runAlong(p: Bit, q: Bit): boolean {
 }
 
 /** The shortest way between two bits in the picture, and where on each it is. */
-function flatGap(p: Bit, q: Bit): [gap: number, t: number, u: number] {
+function flatGap(p: Pick<Bit, 'a' | 'b'>, q: Pick<Bit, 'a' | 'b'>): [gap: number, t: number, u: number] {
   const px = p.b[0] - p.a[0];
   const py = p.b[1] - p.a[1];
   const qx = q.b[0] - q.a[0];

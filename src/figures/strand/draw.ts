@@ -88,7 +88,8 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean, free: re
   const side = (x: number, y: number): ((from: number, to: number, over: boolean) => string) => {
     const points = offset(path, x * thick, y * thick);
     const curve = curvesThrough(points);
-    return (from, to, over) => (over ? lengthened(points.slice(from, to + 2), curve(from, to)) : curve(from, to));
+    return (from, to, over) =>
+      over ? lengthened(points.slice(from, to + 2), curve(from, to + 1)) : curve(from, to + 1);
   };
   // A bundle leaves air round it as one: a string leaves none on a side where another string touches it.
   const beside = free.map((way) => curvesThrough(path.map(([x, y, z]): Point => [x + way * radius, y, z])));
@@ -100,11 +101,11 @@ function penFor({ path, radius, colour, role }: Strand, twist: boolean, free: re
   const body = withPlain(colour, plainColours[role]);
   return (id, from, to, airy = []) => {
     const over = from > 0 || to < path.length - 2;
-    const d = line(from, to);
+    const d = line(from, to + 1);
     if (d === '') return '';
     const ticks = marks.slice(Math.max(0, from - 1), to + 2).join('');
     const [only] = airy;
-    const whole = airy.length === 1 && only?.[0] === from && only[1] === to;
+    const whole = airy.length === 1 && only?.[0] === from && only[1] === to + 1;
     const air = airy.map(([a, b]) => line(a, b)).join('');
     const outer = beside.flatMap((edge) => airy.map(([a, b]) => edge(a, b))).join('');
     const again = (paint: string, width: number): string =>
@@ -198,34 +199,79 @@ function within({ path }: Strand, frame: StrandModel['frame']): Point[] {
 /** Bends less than this, in d, are drawn straight. */
 const straightness = 0.004;
 
-/** A smooth line through points in the picture (Catmull-Rom as Bézier pieces), whole or from one piece to another. */
-function curvesThrough(points: Path): (from?: number, to?: number) => string {
+/**
+ * A smooth line through points in the picture (Catmull-Rom as Bézier pieces), whole or from one place along it to
+ * another, parts of a piece included.
+ */
+function curvesThrough(points: Path): (from?: number, end?: number) => string {
   const at = (i: number): Point => points[Math.max(0, Math.min(points.length - 1, i))] as Point;
   const straight = points.slice(1).map((_, i) => {
     const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
     return offLine(p1, p0, p2) < straightness && offLine(p2, p1, p3) < straightness;
   });
-  return (from = 0, to = points.length - 2) => {
+  const tight = points.slice(1).map((_, i) => isTight(at(i - 1), at(i), at(i + 1), at(i + 2)));
+  const bend = (i: number): Bend => {
+    const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
+    return [
+      p1,
+      [p1[0] + (p2[0] - p0[0]) / 6, p1[1] + (p2[1] - p0[1]) / 6],
+      [p2[0] - (p3[0] - p1[0]) / 6, p2[1] - (p3[1] - p1[1]) / 6],
+      p2,
+    ];
+  };
+  return (from = 0, end = points.length - 1) => {
     if (points.length < 2) return '';
-    const pen = new Pencil(at(from));
-    let start = from;
-    for (let i = from; i <= to; i++) {
-      const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
+    const first = Math.floor(from);
+    const last = Math.ceil(end) - 1;
+    const piece = (i: number): Bend => partOf(bend(i), i === first ? from - i : 0, i === last ? end - i : 1);
+    const pen = new Pencil(piece(first)[0]);
+    let start = first;
+    for (let i = first; i <= last; i++) {
+      const [, a, b, to] = piece(i);
       if (straight[i]) {
         const passed = points.slice(start + 1, i + 2);
-        const goesOn = i < to && straight[i + 1] && passed.every((p) => offLine(p, at(start), p3) < 2 * straightness);
+        const goesOn =
+          i < last && straight[i + 1] && passed.every((p) => offLine(p, at(start), at(i + 2)) < 2 * straightness);
         if (goesOn) continue;
-        pen.straightTo(p2);
-      } else
-        pen.curveTo(
-          [p1[0] + (p2[0] - p0[0]) / 6, p1[1] + (p2[1] - p0[1]) / 6],
-          [p2[0] - (p3[0] - p1[0]) / 6, p2[1] - (p3[1] - p1[1]) / 6],
-          p2,
-        );
+        pen.straightTo(to);
+      } else if (tight[i]) pen.straightTo(to);
+      else pen.curveTo(a, b, to);
       start = i + 1;
     }
     return pen.d;
   };
+}
+
+/** A piece shorter than this that turns by more than the angle below is tight: in d, and as a cosine. */
+const tightLength = 0.2;
+const tightTurn = 0.75;
+
+/**
+ * Whether the piece from b to c turns so sharply that it is drawn straight, with the round joins of the pen: a wide
+ * line along so tight a curve would leave a hole on its inner side.
+ */
+function isTight(a: Point, b: Point, c: Point, d: Point): boolean {
+  if (Math.hypot(c[0] - b[0], c[1] - b[1]) > tightLength) return false;
+  const [px, py] = [c[0] - a[0], c[1] - a[1]];
+  const [qx, qy] = [d[0] - b[0], d[1] - b[1]];
+  return px * qx + py * qy < tightTurn * Math.hypot(px, py) * Math.hypot(qx, qy);
+}
+
+/** A Bézier piece: where it starts, its two handles, where it ends. */
+type Bend = readonly [from: Flat, a: Flat, b: Flat, to: Flat];
+
+/** The part of a Bézier piece from t to u, each from 0 to 1 (de Casteljau, twice). */
+function partOf(bend: Bend, t: number, u: number): Bend {
+  if (t === 0 && u === 1) return bend;
+  const mix = (p: Flat, q: Flat, by: number): Flat => [p[0] + (q[0] - p[0]) * by, p[1] + (q[1] - p[1]) * by];
+  const upTo = ([p, a, b, q]: Bend, by: number): Bend => {
+    const [pa, ab, bq] = [mix(p, a, by), mix(a, b, by), mix(b, q, by)];
+    const [l, r] = [mix(pa, ab, by), mix(ab, bq, by)];
+    return [p, pa, l, mix(l, r, by)];
+  };
+  const [p, a, b, q] = upTo(bend, u);
+  const [end, c, d, start] = upTo([q, b, a, p], u === 0 ? 1 : 1 - t / u);
+  return [start, d, c, end];
 }
 
 /** A line drawn a hair longer at both ends: no seam shows where a stretch drawn again ends. */
@@ -284,13 +330,16 @@ const packed = (hundredths: readonly number[]): string =>
     .map((value) => String(value / 100).replace(/^(-?)0\./, '$1.'))
     .reduce((text, next) => text + (text === '' || next.startsWith('-') ? '' : ' ') + next, '');
 
-/** The line moved sideways towards a direction in the picture: only across the cord, never along it. */
+/**
+ * The line moved sideways towards a direction in the picture: only across the cord, never along it, and the less the
+ * more the cord points at the viewer, so that it does not curl where the cord turns into the depth.
+ */
 function offset(points: Path, x: number, y: number): Point[] {
   return points.map((p, i) => {
     const [a, b] = [points[i - 1] ?? p, points[i + 1] ?? p];
     const [tx, ty] = [b[0] - a[0], b[1] - a[1]];
     const size = Math.sqrt(tx * tx + ty * ty) || 1;
-    const across = (x * -ty + y * tx) / size;
+    const across = (x * -ty + y * tx) / (distance(a, b) || 1);
     return [p[0] + (across * -ty) / size, p[1] + (across * tx) / size, p[2]];
   });
 }
