@@ -43,7 +43,7 @@ export const FRAME_LINES = 9;
 /** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
 export const REST_LINES = 2;
 /** What lies between two paragraphs, in lines. */
-export const GAP_LINES = 0.5;
+const GAP_LINES = 0.5;
 const LINE_LETTERS = 56;
 
 /** The longest note to the speaker, in letters: it has to stand under its frame on a sheet of six. */

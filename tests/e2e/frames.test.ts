@@ -456,7 +456,7 @@ test('an exercise with other figures is fitted again: no chart to mark and no pl
     for (let more = 0; more < 16; more += 1) {
       expect(await faultsOf(page), `${id}, ${more}`).toEqual([]);
       const asked = page.locator(`#${id} form > .question`);
-      const before = await asked.innerText();
+      const before = (await asked.textContent()) ?? '';
       // In a frame that looks for the place of a fault the button is not seen yet.
       await page
         .locator(`#${id}`)

@@ -146,7 +146,7 @@ for (const lesson of LESSON_NAMES)
         const answers = answerWords(exercise.kind as 'sum', problem, exercises[exercise.kind as 'sum'].solve(problem));
         expect(answers.length).toBeGreaterThan(0);
         const row = papers(page).locator('.paper-exercise').nth(known.indexOf(exercise)).locator('tbody tr');
-        const stands = plain(await row.nth(learner - 1).innerText());
+        const stands = plain((await row.nth(learner - 1).textContent()) ?? '');
         for (const { value } of answers) {
           expect(stands, `${exercise.id}, sheet ${learner}`).toContain(plain(value));
           expect(key).toContain(plain(value));
