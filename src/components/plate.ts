@@ -23,15 +23,24 @@ function open(figure: Element): void {
   // The page must not jump while the drawing is away.
   const keep = document.createElement('div');
   keep.style.blockSize = `${drawing.getBoundingClientRect().height}px`;
-  drawing.replaceWith(keep);
-  dialog.append(drawing);
+  const away = (): void => {
+    drawing.replaceWith(keep);
+    dialog.append(drawing);
+  };
+  const home = (): void => keep.replaceWith(drawing);
+  away();
+  // Paper shows the page: there the drawing is in its own place, and back here afterwards.
+  const aborted = new AbortController();
+  addEventListener('beforeprint', home, aborted);
+  addEventListener('afterprint', away, aborted);
 
   close.addEventListener('click', () => dialog.close());
   dialog.addEventListener('click', ({ target }) => {
     if (target === dialog) dialog.close();
   });
   dialog.addEventListener('close', () => {
-    keep.replaceWith(drawing);
+    aborted.abort();
+    home();
     dialog.remove();
   });
   document.body.append(dialog);

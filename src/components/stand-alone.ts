@@ -8,6 +8,11 @@
 /** What a file is called by in an address that wants it dark. */
 export const IN_THE_DARK = 'in-the-dark';
 
+/** What lies behind a drawing, and behind one in the colours of threads. */
+const GROUNDS = ['--raised', '--board'] as const;
+const groundOf = (svg: string): string =>
+  /^<svg[^>]*class="fig fig-(?:piece|chart)"/.test(svg) ? GROUNDS[1] : GROUNDS[0];
+
 type Theme = 'light' | 'dark';
 type Values = ReadonlyMap<string, string>;
 
@@ -18,8 +23,11 @@ function houseValues(css: string, theme: Theme): Values {
   if (theme === 'dark')
     for (const [name, value] of saidIn(blockOf(plain, ":root[data-theme='dark']"))) values.set(name, value);
   else {
-    const paper = saidIn(blockOf(plain.slice(Math.max(0, plain.indexOf('@media print'))), ':root')).get('--raised');
-    if (paper) values.set('--raised', paper);
+    const paper = saidIn(blockOf(plain.slice(Math.max(0, plain.indexOf('@media print'))), ':root'));
+    for (const name of GROUNDS) {
+      const value = paper.get(name);
+      if (value) values.set(name, value);
+    }
   }
   // The first that a style sheet says of a name is what it says for the light page.
   for (const [name, value] of saidIn(plain)) if (!values.has(name)) values.set(name, value);
@@ -96,7 +104,7 @@ function darkRules(svg: string, parts: string, light: Values, dark: Values): str
   });
   // The drawing itself is the figure here, and what is in it stands alone in a rule.
   const inside = filledIn(parts, dark).replace(/\.fig(?=[ {])/g, '&');
-  return `:root:target{>rect:first-of-type{fill:${dark.get('--raised')}}${rules.join('')}${inside}}`;
+  return `:root:target{>rect:first-of-type{fill:${dark.get(groundOf(svg))}}${rules.join('')}${inside}}`;
 }
 
 /** A drawing as the text of an SVG file: a ground of its own, its colours on both pages, and its size. */
@@ -109,7 +117,7 @@ export function standAlone(svg: string, { tokens, figures }: HouseStyle): string
   const box = /viewBox="([^"]+)"/.exec(svg)?.[1] ?? '0 0 1 1';
   const [left = 0, top = 0, width = 1, height = 1] = box.split(' ').map(Number);
   const classed = /class="/.test(svg) ? parts : '';
-  const ground = `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="var(--raised)"/>`;
+  const ground = `<rect x="${left}" y="${top}" width="${width}" height="${height}" fill="var(${groundOf(svg)})"/>`;
   const rules = `${filledIn(classed, light)}${darkRules(svg, classed, light, dark)}`;
   const style = `<style>${rules.replaceAll('&', '&amp;')}</style>`;
   const named = /xmlns=/.test(svg) ? svg : svg.replace('<svg', '<svg xmlns="http://www.w3.org/2000/svg"');

@@ -242,7 +242,7 @@ function describe(plan: BarPlan, { stage = 'fitted' }: BarOptions = {}) {
   say('bar-on-bar', { onBar: onBar.strings, folds: onBar.folds, lone: onBar.over });
   if (empty) say('bar-empty', { empty, idle });
   if (!spare) say('bar-no-spare', { width });
-  else if (stage === 'capacity') say('bar-spare', { spare, width });
+  else if (stage === 'capacity') say('bar-spare', { spare, strands: carrySide ? width + 1 : width });
   else {
     const borrowed = left.borrowed + right.borrowed;
     if (borrowed) say('bar-borrowed', { borrowed, left: left.borrowed, right: right.borrowed });

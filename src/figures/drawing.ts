@@ -55,6 +55,24 @@ export type Shape<Key extends string> =
       readonly 'text-anchor'?: 'start' | 'end';
     })
   | (Meaning & { readonly tag: 'use'; readonly href: string; readonly x?: number; readonly y?: number })
+  | (Meaning & {
+      /** Cords of the strand model, kept to be seen through windows; painted when the drawing's id is known. */
+      readonly tag: 'cords';
+      readonly id: string;
+      readonly style: string;
+      readonly paint: (id: string) => string;
+    })
+  | (Meaning & {
+      /** A part of the cords of this id, in a place of the drawing. */
+      readonly tag: 'window';
+      readonly shows: string;
+      readonly x: number;
+      readonly y: number;
+      readonly width: number;
+      readonly height: number;
+      /** What is seen, in the units of the cords. */
+      readonly box: string;
+    })
   | (Meaning & { readonly tag: 'g' | 'defs'; readonly shapes: readonly Shape<Key>[] })
   | (Meaning & {
       readonly tag: 'pattern';

@@ -1,4 +1,3 @@
-import type { Chart } from '../solver/chart.ts';
 import type { Knot, RowPlan, Run } from '../solver/piece.ts';
 import { d } from './drawing.ts';
 
@@ -19,9 +18,6 @@ export function runsOf({ runs }: RowPlan, coloured: boolean): Run[] {
   }
   return joined;
 }
-
-export const colourOf = (chart: Chart | null, run: Run | undefined): string | undefined =>
-  run?.colour === undefined ? undefined : chart?.palette[run.colour]?.colour;
 
 /**
  * How a knot looks once it is tied: two strokes over the base, which slant down the way the leading string went; a

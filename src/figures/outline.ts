@@ -205,7 +205,12 @@ function describe(plan: OutlinePlan, options: OutlineOptions = {}) {
   if (top && first === 1) say('outline-first-row', { knots: top.knots, left: top.leftBundle, right: top.rightBundle });
   if (outline.firstFullRow === null) say('outline-never-full', { width: fit.width });
   else say('outline-full', { row: outline.firstFullRow, rows: outline.fullWidthRows, width: fit.width });
-  if (outline.firstClosingRow !== null) say('outline-closing', { row: outline.firstClosingRow });
+  // Where a piece never gets its full width, its closing is under way before it can be seen.
+  const narrows =
+    outline.firstFullRow === null
+      ? rows.find(({ knots }, index) => knots < (rows[index - 1]?.knots ?? 0))?.row
+      : outline.firstClosingRow;
+  if (narrows) say('outline-closing', { row: narrows });
   if (end && last === rows.length)
     say('outline-last-row', { row: end.row, knots: end.knots, left: end.leftBundle, right: end.rightBundle });
   const corners = shown.reduce((sum, row) => sum + row.leftBundle + row.rightBundle - 2, 0);

@@ -3,6 +3,12 @@ import type { Plan } from '../solver/plan.ts';
 import { cutList, type Thread } from '../solver/thread/index.ts';
 import type { FigureName } from './index.ts';
 
+/** Whether a plate shows what colours do, so that a piece without a picture has nothing to show in it. */
+export const isOfColours = (
+  name: FigureName | 'piece',
+  { coloured, fault }: Readonly<Record<string, unknown>>,
+): boolean => name === 'back' || name === 'row-read' || coloured === true || fault === 'colour-off';
+
 /**
  * A plate's options as its figure takes them, from what a lesson says: a row may be the name of a figure of the plan,
  * and the strings to cut come from the cut list for this thread. What is measured of a ring comes from thread and bar.

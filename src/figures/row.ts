@@ -1,10 +1,9 @@
 import type { RowPlan } from '../solver/piece.ts';
 import type { Plan } from '../solver/plan.ts';
-import { cord, twist } from './cord.ts';
-import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
-import { colourOf, isTurning, knotStrokes, runsOf } from './knots.ts';
+import { cordRows, knotAt, movedIn, type Stretch } from './cord-rows.ts';
+import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
+import { isTurning, runsOf } from './knots.ts';
 import { leadAt } from './lead-at.ts';
-import { CUT, type Cut, slots } from './slots.ts';
 
 export interface RowOptions {
   /** From 1; row 1 when left out. */
@@ -18,6 +17,7 @@ export interface RowOptions {
 
 export type RowKey =
   | 'row'
+  | 'row-above'
   | 'row-so-far'
   | 'row-moves'
   | 'row-run'
@@ -32,13 +32,19 @@ export type RowFigurePlan = Pick<Plan, 'fit' | 'rows' | 'chart'>;
 type Part = Shape<RowKey>;
 
 const WIDEST = 30;
-/** Knots drawn side by side before some are left out, and how many stay at either edge and round the last one tied. */
+/**
+ * Knots drawn side by side before some are left out: fewer where strings change over, since then the edges are what
+ * counts. How many stay at either edge, and how few are not worth a tear.
+ */
 const MOST = 28;
+const MOST_AT_EDGES = 20;
 const STAY = 8;
-/** Heights from the top: where the strings begin, the middle of the knots, where the strings end. */
-const TOP = 28;
-const KNOTS = 104;
-const FOOT = 186;
+const TORN = 2;
+/** From the row above to this one, and how far the strings are seen below it, in d. */
+const APART = 3.4;
+const BELOW = 7.5;
+/** Room for the numbers of the columns. */
+const TOP = 22;
 
 /** One row as it stands: which knots are tied, where the leading string is, what moved at the edges. */
 function rowAt({ fit, rows, chart }: RowFigurePlan, { row = 1, knot, coloured = false }: RowOptions) {
@@ -60,126 +66,98 @@ function rowAt({ fit, rows, chart }: RowFigurePlan, { row = 1, knot, coloured = 
   return { plan, tied, runs, from, start, at, sizes, width: fit.width };
 }
 
+/** The columns that are drawn: of a long row both edges and the place of work. */
+function stretchesOf({ plan, tied }: ReturnType<typeof rowAt>, most: number): Stretch[] {
+  const { firstColumn, lastColumn, knots, direction } = plan;
+  if (knots <= most) return [[firstColumn, lastColumn]];
+  const work = direction === 'rightward' ? tied : knots - tied;
+  const parts: [from: number, to: number][] = [
+    [0, STAY],
+    [Math.max(0, work - (STAY >> 1)), Math.min(knots, work + (STAY >> 1))],
+    [knots - STAY, knots],
+  ];
+  const joined: [from: number, to: number][] = [];
+  for (const part of parts.sort((a, b) => a[0] - b[0])) {
+    const last = joined.at(-1);
+    // Where no more would be left out than a tear takes up, nothing is.
+    if (last && part[0] - last[1] <= TORN) last[1] = Math.max(last[1], part[1]);
+    else joined.push(part);
+  }
+  return joined.map(([from, to]) => [firstColumn + from, firstColumn + to - 1]);
+}
+
+/** The columns of the strings under one knot. */
+function columnsUnder({ leftBundle, rightBundle, firstColumn, lastColumn }: RowPlan, column: number): number[] {
+  if (column === firstColumn) return Array.from({ length: leftBundle }, (_, i) => column - i);
+  return column === lastColumn ? Array.from({ length: rightBundle }, (_, i) => column + i) : [column];
+}
+
+/** The first row that is drawn: the one above where strings change over, so that they are seen on their way. */
+function fromRow(rows: readonly RowPlan[], row: RowPlan): number {
+  const before = rows[row.row - 2];
+  const alike = before?.leftBundle === row.leftBundle && before.rightBundle === row.rightBundle;
+  return before && !alike ? before.row : row.row;
+}
+
+/** The row as cord, below the row above it where strings change over, or below the bar; the tests look at the same. */
+export function rowCords(plan: RowFigurePlan, options: RowOptions = {}) {
+  const { across = ACROSS, coloured = false } = options;
+  const row = rowAt(plan, options);
+  const { rows, fit, chart } = plan;
+  const number = row.plan.row;
+  const from = fromRow(rows, row.plan);
+  const cords = cordRows({
+    fit,
+    chart,
+    rows,
+    from,
+    to: number,
+    knot: row.tied,
+    coloured,
+    moved: movedIn(rows[number - 2], row.plan, fit.width, true),
+    apart: APART,
+    below: BELOW,
+    // Whoever walks through the row sees it in one size all along.
+    stretches: stretchesOf(row, from < number && options.knot === undefined ? MOST_AT_EDGES : MOST),
+    across,
+    gutter: String(number).length * 7.5 + 12,
+    top: TOP,
+    widest: WIDEST,
+  });
+  return { row, cords };
+}
+
 function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
   const { across = ACROSS } = options;
-  const row = rowAt(plan, options);
-  const { leftBundle, rightBundle, knots, firstColumn, direction, startMove } = row.plan;
-  const rightward = direction === 'rightward';
-
-  // One slot a knot; a bundle's is wider. Of a long row both edges and the place of work are drawn.
-  const cuts: Cut[] = [];
-  if (knots > MOST) {
-    const work = Math.min(knots, Math.max(1, rightward ? row.tied : knots - row.tied));
-    const window: Cut = [Math.max(STAY, work - (STAY >> 1)), Math.min(knots - STAY, work + (STAY >> 1))];
-    const parts: Cut[] =
-      window[0] < window[1]
-        ? [
-            [STAY, window[0]],
-            [window[1], knots - STAY],
-          ]
-        : [[STAY, knots - STAY]];
-    cuts.push(...parts.filter(([a, b]) => b - a > CUT));
-  }
-  const extra = (bundle: number): number => (bundle > 1 ? Math.min(2.2, bundle * 0.28) : 0);
-  const [more, mores] = [extra(leftBundle), extra(rightBundle)];
-  const drawn = knots - cuts.reduce((sum, [a, b]) => sum + b - a - CUT, 0);
-  const pitch = Math.min(WIDEST, (across - 48) / (drawn + more + mores));
-  const plain = slots(0, knots, cuts, pitch, across);
-  const shift = ((more - mores) / 2) * pitch;
-  const edge = (slot: number): number =>
-    plain.edge(slot) + shift + (slot <= 0 ? -more * pitch : slot >= knots ? mores * pitch : 0);
-  const mid = (slot: number): number => (edge(slot) + edge(slot + 1)) / 2;
-  const weight = Math.min(8, pitch * 0.52);
-  const thread = Math.min(8, pitch * 0.5);
-  /** Where a place of work is, from the base strings to its left. */
-  const place = (at: number): number =>
-    at < leftBundle
-      ? edge(0) + ((edge(1) - edge(0)) * at) / leftBundle - (at ? 0 : thread)
-      : at > row.width - rightBundle
-        ? edge(knots) -
-          ((edge(knots) - edge(knots - 1)) * (row.width - at)) / rightBundle +
-          (at < row.width ? 0 : thread)
-        : edge(at - leftBundle + 1);
-
-  const shapes: Part[] = [twist(weight)];
-  // Base strings: singles hang straight, a bundle's are drawn together under its knot.
-  let [singles, moved] = ['', ''];
-  const bundles: string[] = [];
-  let packed = weight;
-  for (let slot = 0; slot < knots; slot += 1) {
-    if (!plain.shown(slot)) continue;
-    const edgeOf = slot === 0 ? row.sizes[0] : slot === knots - 1 ? row.sizes[1] : null;
-    const outward = slot === 0 ? -1 : 1;
-    const x = mid(slot);
-    if (edgeOf && edgeOf.is > 1) {
-      const apart = Math.min(weight * 1.02, (edge(slot + 1) - edge(slot) - 2) / edgeOf.is);
-      packed = Math.min(packed, apart * 1.25);
-      const strands = ['', ''];
-      for (let strand = 0; strand < edgeOf.is; strand += 1) {
-        const off = (strand - (edgeOf.is - 1) / 2) * apart * outward;
-        const tight = off * 0.62;
-        const one = d`M${x + off} ${TOP}C${x + off} ${TOP + 44} ${x + tight} ${KNOTS - 34} ${x + tight} ${KNOTS}S${x + off} ${FOOT - 44} ${x + off} ${FOOT}`;
-        // The one that joined lies innermost.
-        if (edgeOf.is > edgeOf.was && strand === 0) moved += one;
-        else strands[strand % 2] += one;
-      }
-      bundles.push(...strands);
-      continue;
-    }
-    // A string let out leaves the bundle's inner side.
-    const left = slot === (row.sizes[0].is > 1 || row.sizes[0].was > 1 ? 1 : -1) && row.sizes[0].was > row.sizes[0].is;
-    const right = slot === knots - 2 && row.sizes[1].was > row.sizes[1].is;
-    if (left || right) {
-      const from = left ? edge(1) - thread * 0.2 : edge(knots - 1) + thread * 0.2;
-      moved += d`M${from} ${TOP}C${from} ${TOP + 30} ${x} ${TOP + 22} ${x} ${KNOTS - 20}V${FOOT}`;
-    } else singles += d`M${x} ${TOP}V${FOOT}`;
-  }
-  const strings = [
-    cord<RowKey>(weight, singles, 'base'),
-    ...bundles.map((one) => cord<RowKey>(packed, one, 'bundle')),
-    cord<RowKey>(weight, moved, 'must moved'),
-  ];
-
-  // The leading string: from the row above to where this row begins, and its end where the work is now.
-  const sign = rightward ? 1 : -1;
-  const [begin, here] = [place(row.start), place(row.at)];
-  const from = place(row.from);
-  const first = row.tied ? KNOTS - weight : KNOTS + 8;
-  const lead = d`M${from} ${TOP - 6}C${from} ${TOP + 34} ${begin} ${KNOTS - 50} ${begin} ${first}`;
-  const tail = d`M${here} ${KNOTS + (row.tied ? weight * 0.8 : 0)}C${here} ${KNOTS + 30} ${here + sign * 10} ${KNOTS + 30} ${here + sign * 10} ${KNOTS + 66}`;
-  const last = row.runs.findLast(({ tied }) => tied > 0)?.run ?? row.runs[0]?.run;
-  const start = cord<RowKey>(thread, lead, 'lead', colourOf(plan.chart, row.runs[0]?.run));
-  // Carried behind the edge strings; otherwise strings pass behind it.
-  shapes.push(...(startMove === 'carry-behind' ? [start, ...strings] : [...strings, start]));
-  shapes.push(cord(thread, tail, 'lead end', colourOf(plan.chart, last)));
-
+  const { row, cords } = rowCords(plan, options);
+  const { firstColumn, lastColumn } = row.plan;
+  const placeOf = (column: number): number | null => cords.x(knotAt(plan.fit, row.plan, column));
+  /** Where the strings hang that still wait for their knot over a column. */
+  const hangsAt = (column: number): number | null => {
+    const strings = columnsUnder(row.plan, column).map((one) => cords.hangsAt(one));
+    return cords.x(strings.reduce((sum, x) => sum + x, 0) / strings.length);
+  };
+  const shapes: Part[] = [...cords.shapes];
+  const foot = cords.foot;
   const labels: Part[] = [];
   let waiting = '';
   for (const { run, tied } of row.runs) {
     const { knot, columns, strands, count } = run;
-    const step1 = columns[1] < columns[0] ? -1 : 1;
-    let strokes = '';
-    for (let done = 0; done < count; done += 1) {
-      const slot = columns[0] + done * step1 - firstColumn;
-      if (!plain.shown(slot)) continue;
-      if (done >= tied) {
-        waiting += d`M${mid(slot)} ${KNOTS}h0`;
-        continue;
-      }
-      const half = strands > 1 ? (edge(slot + 1) - edge(slot)) * 0.31 + thread * 0.8 : pitch / 2;
-      strokes += knotStrokes(knot, mid(slot), KNOTS, half, thread);
+    const way = columns[1] < columns[0] ? -1 : 1;
+    for (let done = tied; done < count; done += 1) {
+      const x = hangsAt(columns[0] + done * way);
+      if (x !== null) waiting += d`M${x} ${cords.y(row.plan.row)}h0`;
     }
-    shapes.push(cord(thread, strokes, `lead knot ${knot}`, colourOf(plan.chart, run)));
-    if (!isTurning(knot)) continue;
-    const x = mid(columns[0] - firstColumn);
+    const x = isTurning(knot) ? placeOf(columns[0]) : null;
+    if (x === null) continue;
     const at =
-      x < across / 2
+      columns[0] === firstColumn
         ? Math.max(66, Math.min(x, across / 2 - 108))
         : Math.min(across - 66, Math.max(x, across / 2 + 108));
     labels.push(
-      path('leader', d`M${x} ${FOOT + 3}L${at} ${FOOT + 12}`),
-      text(at, FOOT + 26, step('label-knots', { knot, count })),
-      text(at, FOOT + 43, step('label-on-strings', { strands, count }), 'quiet'),
+      path('leader', d`M${x} ${foot + 3}L${at} ${foot + 12}`),
+      text(at, foot + 26, step('label-knots', { knot, count })),
+      text(at, foot + 43, step('label-on-strings', { strands, count }), 'quiet'),
     );
   }
   const ordinary = row.runs.filter(({ run }) => !isTurning(run.knot));
@@ -187,22 +165,30 @@ function draw(plan: RowFigurePlan, options: RowOptions = {}): Drawing<RowKey> {
   const knot = ordinary[0]?.run.knot;
   if (knot)
     labels.push(
-      text(across / 2, FOOT + 26, step('label-knots', { knot, count })),
-      text(across / 2, FOOT + 43, step('label-on-strings', { strands: 1, count }), 'quiet'),
+      text(across / 2, foot + 26, step('label-knots', { knot, count })),
+      text(across / 2, foot + 43, step('label-on-strings', { strands: 1, count }), 'quiet'),
     );
   shapes.push(path('waiting', waiting), ...labels);
-  for (let slot = 0; slot < knots; slot += 1) {
-    const column = firstColumn + slot;
-    const room = (8 * String(column).length + 6) / pitch;
-    if (
-      plain.shown(slot) &&
-      (slot === 0 || slot === knots - 1 || (column % 5 === 0 && slot >= room && knots - 1 - slot >= room))
-    )
-      shapes.push(text(mid(slot), 15, `${column}`, 'quiet'));
+  for (let column = firstColumn; column <= lastColumn; column += 1) {
+    const room = (8 * String(column).length + 6) / cords.pitch;
+    const x = placeOf(column);
+    const ends = column === firstColumn || column === lastColumn;
+    if (x !== null && (ends || (column % 5 === 0 && column - firstColumn >= room && lastColumn - column >= room)))
+      shapes.push(text(x, 15, `${column}`, 'quiet'));
   }
-  for (const x of plain.tears)
-    shapes.push(path('tear', [-3, 3].map((dx) => d`M${x + shift + dx} ${KNOTS - 18}q5 9 0 18t0 18`).join('')));
-  return { width: across, height: FOOT + 52, shapes };
+  // Each row's number stands on the side where it begins; the row above is only there for its strings.
+  for (const one of plan.rows.slice(cords.model.laid.fromRow - 1, row.plan.row)) {
+    const rightward = one.direction === 'rightward';
+    shapes.push({
+      tag: 'text',
+      x: rightward ? cords.left - 6 : cords.right + 6,
+      y: cords.y(one.row) + TEXT * 0.36,
+      say: `${one.row}`,
+      is: one === row.plan ? 'strong' : 'quiet',
+      'text-anchor': rightward ? 'end' : 'start',
+    });
+  }
+  return { width: across, height: foot + 52, shapes };
 }
 
 function describe(plan: RowFigurePlan, options: RowOptions = {}) {
@@ -213,6 +199,8 @@ function describe(plan: RowFigurePlan, options: RowOptions = {}) {
   const say = (key: RowKey, values: Values): void => {
     steps.push(step(key, values));
   };
+  const from = fromRow(plan.rows, own);
+  if (from < own.row || from === 1) say('row-above', { above: from < own.row ? from : 0 });
   if (tied < own.knots) say('row-so-far', { tied, knots: own.knots });
   if (own.startMove !== 'none') say('row-moves', { move: own.startMove, side: begins });
   for (const { side, was, is } of sizes) {

@@ -22,6 +22,14 @@ export function toSvg<Key extends string>(name: string, drawing: Drawing<Key>, o
     let attributes = '';
     let inside = '';
     if ('d' in shape && !shape.d) return '';
+    if (shape.tag === 'cords') {
+      const own = `${id}-${shape.id}`;
+      return `<defs><g id="${own}" stroke-linejoin="round" style="${shape.style}">${shape.paint(own)}</g></defs>`;
+    }
+    if (shape.tag === 'window') {
+      const [x, y, width, height] = [shape.x, shape.y, shape.width, shape.height].map((value) => +value.toFixed(1));
+      return `<svg x="${x}" y="${y}" width="${width}" height="${height}" viewBox="${shape.box}" preserveAspectRatio="none" aria-hidden="true"><use href="#${id}-${shape.shows}"/></svg>`;
+    }
     if (shape.tag === 'cord') {
       // The path draws the cord's edge; what is laid over it takes the same course, thinner.
       const { width, colour } = shape;

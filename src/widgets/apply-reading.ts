@@ -1,5 +1,5 @@
 import { type DrawnFigure, drawFigure, type FigureName as FigurePlate } from '../figures/index.ts';
-import { plateOptions } from '../figures/plate-options.ts';
+import { isOfColours, plateOptions } from '../figures/plate-options.ts';
 import { type Condition, holds } from '../solver/conditions.ts';
 import { type CutFigure, cutFigure } from '../solver/cut-figures.ts';
 import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.ts';
@@ -94,13 +94,16 @@ export async function applyReading(mine: boolean): Promise<void> {
       ? !holds(plan, element.dataset['when'] as Condition)
       : element.dataset['whenBuilt'] === 'true';
   }
+  const coloured = plan !== null && holds(plan, 'coloured');
   for (const figure of document.querySelectorAll<HTMLElement>('[data-plate]')) {
     const ground = figure.querySelector('[data-plate-ground]');
     const words = figure.querySelector('[data-plate-words]');
     if (!ground || !words) continue;
     const { plate = '', options = '{}' } = figure.dataset;
-    const drawn =
-      plan && (await drawnFor(plate as PlateName, plan, JSON.parse(options), { thread, barWidth }, figure.id));
+    const given: Record<string, unknown> = JSON.parse(options);
+    // A piece without a picture leaves the example's colours where they are; the caption says so.
+    const own = isOfColours(plate as PlateName, given) && !coloured ? null : plan;
+    const drawn = own && (await drawnFor(plate as PlateName, own, given, { thread, barWidth }, figure.id));
     if (run !== runs) return;
     if (drawn) {
       put(ground, drawn.svg, 'innerHTML');

@@ -2,7 +2,7 @@ import type { PaletteEntry } from '../solver/chart.ts';
 import type { CutPieces, PiecePlace } from '../solver/thread/index.ts';
 import type { LeadingColour } from '../solver/thread/leading.ts';
 import type { MakingTime } from '../solver/thread/time.ts';
-import { capital, count } from './numbers.ts';
+import { capital, count, times } from './numbers.ts';
 import { colourName } from './row-words.ts';
 import { countRange, durationRange, lengthRange, sourceWord, type UnitSystem } from './units.ts';
 
@@ -28,7 +28,10 @@ export function leadingWords(
 ): string {
   const name = colour === null ? 'Leading string' : capital(colourName(palette, colour));
   const back = floatCount === 0 ? '' : ` Of that, ${lengthRange(floats, units)} runs along the back.`;
-  const joined = joins.high === 0 ? '' : ` You join a new one ${countRange(joins, 'time')}.`;
+  const joined =
+    joins.high === 0
+      ? ''
+      : ` You join a new one ${joins.low === joins.high ? times(joins.high) : countRange(joins, 'time')}.`;
   return `${name}: ${count(knots, 'knot')}, ${lengthRange(length, units, true)}.${back} Have ${countRange(workingLengths, 'working length')} ready.${joined}`;
 }
 

@@ -21,9 +21,10 @@ const SAYS: Readonly<Record<FitStepKey, Say>> = {
     half === 0
       ? 'Nothing on each side counts as even.'
       : `${figure(half)} is even, so it can be made of folds, which are two strings each. You need to borrow nothing.`,
-  'half-odd': ({ half }) => `${figure(half)} is odd. A fold is two strings, so an odd number can’t be made of folds.`,
+  'half-odd': ({ half }) =>
+    `${figure(half)} is odd. A fold is two strings, so one string on each side is left without a partner.`,
   'borrow-two': ({ onBar, bundle }) =>
-    `Borrow two places from the bar, one string for each side. Now each side has ${figure(bundle)}, which is even, and ${figure(onBar)} stay on the bar.`,
+    `Each side lacks one string. The chart has none to give, so borrow two from the bar, one for each side. Now each side has ${figure(bundle)}, which is even, and ${figure(onBar)} stay on the bar.`,
   'nothing-left-on-bar': ({ places, left }) =>
     places === left
       ? `Only ${count(places, 'string')} would hang on the bar. At least two have to.`

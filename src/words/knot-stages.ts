@@ -67,10 +67,10 @@ const gathering = {
 } satisfies Stages;
 
 const squareHalf = {
-  'at-rest': 'The left cord and the right cord hang on the two sides of {base}.',
-  'laid-over': 'Lay the left cord over {base} and under the right cord.',
-  'passed-behind': 'Take the right cord down over the left cord, and then behind {base} to the left.',
-  'brought-through': 'Bring the right cord up through the loop on the left, over the left cord.',
+  'at-rest': 'The left string and the right string hang on the two sides of {base}.',
+  'laid-over': 'Lay the left string over {base} and under the right string.',
+  'passed-behind': 'Take the right string down over the left string, and then behind {base} to the left.',
+  'brought-through': 'Bring the right string up through the loop on the left, over the left string.',
 } satisfies Stages;
 
 const KNOTS = {
@@ -173,7 +173,7 @@ const KNOTS = {
   'square-first-half': {
     title: 'square knot, first half',
     bundle: 'core',
-    stages: { ...squareHalf, 'drawn-up': 'Draw both cords tight. That is one half: the left cord lies in front.' },
+    stages: { ...squareHalf, 'drawn-up': 'Draw both strings tight. That is one half: the left string lies in front.' },
   },
   'square-second-half': { mirrorOf: 'square-first-half', title: 'square knot, second half' },
   'square-knot': {
@@ -182,10 +182,11 @@ const KNOTS = {
     stages: {
       ...squareHalf,
       'laid-over-again':
-        'Now the mirror image. Lay the cord on the right over {base} to the left, under the other one.',
-      'passed-behind-again': 'Take the other cord down over it, and then behind {base} to the right.',
-      'brought-through-again': 'Bring that cord up through the loop on the right.',
-      'drawn-up': 'Draw both tight. The cords in front came over from the left and then from the right: it lies flat.',
+        'Now the mirror image. Lay the string on the right over {base} to the left, under the other one.',
+      'passed-behind-again': 'Take the other string down over it, and then behind {base} to the right.',
+      'brought-through-again': 'Bring that string up through the loop on the right.',
+      'drawn-up':
+        'Draw both tight. The strings in front came over from the left and then from the right: it lies flat.',
     },
   },
   'square-spiral': {
@@ -193,8 +194,8 @@ const KNOTS = {
     bundle: 'core',
     stages: {
       ...squareHalf,
-      'laid-over-again': 'Here is the slip. Once more the cord on the left goes over {base} and under the other one.',
-      'passed-behind-again': 'The other cord goes down over it, and behind {base} to the left, as before.',
+      'laid-over-again': 'Here is the slip. Once more the string on the left goes over {base} and under the other one.',
+      'passed-behind-again': 'The other string goes down over it, and behind {base} to the left, as before.',
       'brought-through-again': 'It comes up through the loop on the left again.',
       'drawn-up': 'Drawn tight, both halves came over from the left. More of them wind round {base} like a staircase.',
     },

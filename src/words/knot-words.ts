@@ -36,7 +36,7 @@ const KNOTS: Readonly<Record<KnotName, KnotWords>> = {
   },
   'square-knot': {
     name: 'square knot',
-    how: 'Left cord over the core and under the right cord, right cord under the core and up through the left loop. Then the mirror image.',
+    how: 'Left string over the core and under the right string, right string under the core and up through the left loop. Then the mirror image.',
   },
 };
 

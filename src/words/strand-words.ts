@@ -26,8 +26,8 @@ const CORDS: Readonly<Record<string, string>> = {
   neighbour: 'the string beside the edge',
   new: 'the new leading string',
   old: 'the old leading string',
-  'left-cord': 'the left cord',
-  'right-cord': 'the right cord',
+  'left-cord': 'the left string',
+  'right-cord': 'the right string',
 };
 
 /** What the strings of a base are, by what they are called as one. */

@@ -37,4 +37,11 @@ describe('the gallery of plates', { timeout: 60_000 }, () => {
       expect(told, file).not.toMatch(/\?|undefined|NaN/);
     }
   });
+
+  it('says the shape of every drawing in figures that anybody can read', () => {
+    for (const { file, svg } of galleryFiles()) {
+      const [, box = ''] = /viewBox="([^"]*)"/.exec(svg()) ?? [];
+      expect(box, file).toMatch(/^-?[\d.]+ -?[\d.]+ [\d.]+ [\d.]+$/);
+    }
+  });
 });

@@ -21,6 +21,11 @@ const LIVE = 30_000;
 const ON_FIRST_USE = 15_000;
 /** What a knot’s stepper may add, with all it can be asked for. */
 const STEPPER = 30_000;
+/**
+ * What the viewer of a whole piece may fetch when it is opened: what plans, draws and walks it, and the chart. The page
+ * of a chart has no exercise, so what planning shares with exercises comes with the viewer there.
+ */
+const VIEWER = { 'lessons/gathering-and-finishing/': 48_000, 'charts/lantern/': 58_000 };
 
 const gzipped = (body: Buffer | string): number => gzipSync(body, { level: 9 }).length;
 
@@ -32,12 +37,12 @@ interface Loads {
   readonly restart: () => void;
 }
 
-/** Counts the scripts that a page loads from here on; each answer is read when it has come. */
-function countScripts(page: Page): Loads & { readonly settled: () => Promise<unknown> } {
+/** Counts the scripts that a page loads from here on, or answers of other kinds; each is read when it has come. */
+function countScripts(page: Page, kinds = /javascript/): Loads & { readonly settled: () => Promise<unknown> } {
   let found: [name: string, bytes: number][] = [];
   const pending: Promise<unknown>[] = [];
   page.on('response', (response: Response) => {
-    if (!/javascript/.test(response.headers()['content-type'] ?? '')) return;
+    if (!kinds.test(response.headers()['content-type'] ?? '')) return;
     pending.push(
       response.body().then((body) => {
         found.push([response.url().split('/').at(-1) ?? '', gzipped(body)]);
@@ -243,3 +248,24 @@ test('a knot’s stepper costs at most 30 kB more, with its question asked, and 
   expect(loads.total(), loads.files()).toBeGreaterThan(0);
   expect(loads.total(), loads.files()).toBeLessThanOrEqual(STEPPER);
 });
+
+for (const [path, most] of Object.entries(VIEWER))
+  test(`opening the viewer of ${path} fetches at most ${most / 1000} kB, and nothing of it comes before`, async ({
+    page,
+    baseURL,
+  }) => {
+    await (await page.context().newCDPSession(page)).send('Network.setCacheDisabled', { cacheDisabled: true });
+    const loads = countScripts(page, /./);
+    await page.goto(`${baseURL ?? ''}${path}`);
+    await scrollThrough(page);
+    await loads.settled();
+    expect(loads.files()).not.toContain('page-viewer');
+    loads.restart();
+    await page.getByRole('button', { name: 'Walk through the piece' }).first().click();
+    await expect(page.locator('.viewer-stage')).toBeFocused();
+    await page.keyboard.press('ArrowDown');
+    await page.getByRole('radio', { name: 'back' }).check();
+    await loads.settled();
+    expect(loads.files()).toContain('page-viewer');
+    expect(loads.total(), loads.files()).toBeLessThanOrEqual(most);
+  });

@@ -67,6 +67,22 @@ test('in lesson 4 itself the sums, the try-it and the plates follow as well', as
   );
 });
 
+test('a piece without a picture leaves the lantern’s colours in lesson 10, and the plate says whose they are', async ({
+  page,
+}) => {
+  await openLesson(page, 'straight');
+  const back = page.locator('#plate-the-back');
+  const lanterns = await back.locator('[data-plate-words]').textContent();
+  const says = back.getByText('Your own piece has no picture yet, so this is the lantern.');
+  await expect(says).toBeHidden();
+  await readWithOwn(page, OWN);
+  await expect(says).toBeVisible();
+  await expect(back.locator('[data-plate-words]')).toHaveText(lanterns ?? '?');
+  await expect(page.locator('#plate-straight-outline [data-plate-words]')).toContainText(
+    `Row 1 has ${MINE.fit.firstRowKnots} knots`,
+  );
+});
+
 test('own figures outlast a reload, and the example comes back when asked for', async ({ page }) => {
   await openLesson(page, 'shape');
   await readWithOwn(page, OWN);

@@ -30,8 +30,20 @@ async function openViewer(page: Page, chart = 'little-buoy'): Promise<Locator> {
 const stageOf = (viewer: Locator): Locator => viewer.getByRole('group', { name: 'The piece, to look at with keys' });
 const pictureOf = (viewer: Locator): Locator => stageOf(viewer).getByRole('img');
 const told = (viewer: Locator): Locator => viewer.locator('[aria-live="polite"]');
-const boxOf = async (viewer: Locator): Promise<number[]> =>
-  ((await pictureOf(viewer).locator('svg').first().getAttribute('viewBox')) ?? '').split(' ').map(Number);
+/** What part of the piece is seen, in the units of its drawing: left, top, width and height. */
+const boxOf = (viewer: Locator): Promise<number[]> =>
+  pictureOf(viewer).evaluate((picture) => {
+    const sheet = picture.querySelector('svg');
+    const [left = 0, top = 0, width = 0] = (sheet?.getAttribute('viewBox') ?? '').split(' ').map(Number);
+    const [place, drawn] = [picture.getBoundingClientRect(), (sheet ?? picture).getBoundingClientRect()];
+    const unit = width / drawn.width;
+    return [
+      left + (place.left - drawn.left) * unit,
+      top + (place.top - drawn.top) * unit,
+      place.width * unit,
+      place.height * unit,
+    ].map((value) => Math.round(value * 10) / 10);
+  });
 
 /** Knots drawn in the picture: what is doubled up is counted as often as it stands there. */
 const knotsDrawn = (viewer: Locator): Promise<number> =>

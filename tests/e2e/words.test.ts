@@ -82,10 +82,12 @@ test('other outlines can be tried: full width in row 11 by steps of two, in row 
 });
 
 test('a chart with blank cells can give a piece its shape', async ({ page }) => {
-  await page.goto('piece/?chart=mussel');
+  await page.goto('charts/mussel/');
+  await page.getByRole('link', { name: 'Plan it' }).click();
   const capacity = page.getByLabel('The bar takes');
   await capacity.fill('6');
-  await page.getByRole('radio', { name: 'the shape of the chart' }).check();
+  // As on the page of the chart, so here: it is planned in the shape in which it was drawn.
+  await expect(page.getByRole('radio', { name: 'the shape of the chart' })).toBeChecked();
   const met = page.locator('.drawn-plate p', { hasText: 'every edge of the wish can be tied' });
   await expect(met).toBeAttached();
   await page.getByRole('radio', { name: 'your steps' }).check();

@@ -124,7 +124,7 @@ describe('the drawing of the bar', () => {
     expect(say(third, 'capacity')).toEqual([
       'Every place of a bar that takes 15 is taken; the chart is 21 columns wide.',
       'On the bar hang 15 strings: 7 folds and a lone string.',
-      'Of the 21 columns, 6 have no place on the bar: those are the spare strings.',
+      'Of the 21 strings, 6 find no place on the bar: those are the spare strings.',
     ]);
   });
 });

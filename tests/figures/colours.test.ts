@@ -37,6 +37,16 @@ describe('cords', () => {
     }
   });
 
+  test('of any colour are seen on what lies behind threads: by their edge, and the darkest by themselves', () => {
+    for (const theme of ['light', 'dark'] as const) {
+      const board = grounds[theme]['board'] ?? '';
+      expect(contrast(cord('cord-outline', theme), board), theme).toBeGreaterThanOrEqual(3);
+      // A thread as dark as its own edge has no edge to be seen by.
+      for (const thread of [cord('cord-outline', theme), '#000000'])
+        expect(contrast(thread, board), `${thread}, ${theme}`).toBeGreaterThanOrEqual(3);
+    }
+  });
+
   test('keep their edges: each kind of cord stands out from the line round it', () => {
     for (const theme of ['light', 'dark'] as const)
       for (const name of ['cord-base', 'cord-lead', 'cord-must'])
@@ -68,7 +78,7 @@ test('the style sheet has no rule for a part that no figure draws', () => {
       { show: 'bundles', row: 3 },
       { lost: true, added: { rowsAbove: 1 } },
     ],
-    row: [{ knot: 3 }],
+    row: [{ knot: 3 }, { coloured: true }],
   };
   const wide = planned({ width: 90, height: 40, capacity: 80 });
   let svg = '';

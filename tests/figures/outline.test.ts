@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { mergedCells } from '../../src/figures/cells.ts';
 import { outline } from '../../src/figures/outline.ts';
+import { showFigure } from '../../src/figures/show.ts';
 import { toSvg } from '../../src/figures/svg.ts';
 import { namedFigure } from '../../src/solver/index.ts';
 import { figureWords } from '../../src/words/figure-words.ts';
@@ -100,5 +101,14 @@ describe('the drawing of the outline', () => {
     const numbers = shapesOf(outline.draw(large)).filter((shape) => shape.tag === 'text');
     expect(numbers.length).toBeLessThan(40);
     expect(numbers.map((shape) => (shape.tag === 'text' ? shape.say : ''))).toContain('80');
+  });
+
+  test('tells where a piece narrows by what is seen, even where its closing begins under the opening', () => {
+    // Row 9 ends with bundles of 8, so the closing is counted back to row 3, but rows 3 and 5 still widen.
+    const plan = planned({ width: 26, height: 9, capacity: 16, openingStep: 2, closingBundle: 8 });
+    expect(plan.outline.firstClosingRow).toBe(3);
+    expect(plan.rows.map(({ knots }) => knots)).toEqual([16, 16, 18, 18, 20, 18, 16, 14, 12]);
+    const told = showFigure(outline, plan, {}, { id: 'o', words: figureWords }).description;
+    expect(told).toContain('From row 6 on it takes strings in and narrows.');
   });
 });

@@ -1,12 +1,59 @@
 import { describe, expect, test } from 'vitest';
 import { closing } from '../../src/figures/closing.ts';
+import type { CordRows } from '../../src/figures/cord-rows.ts';
 import { opening } from '../../src/figures/opening.ts';
-import { row } from '../../src/figures/row.ts';
+import { type PieceModel, stringPath, topOf } from '../../src/figures/piece/index.ts';
+import { type RowOptions, row, rowCords } from '../../src/figures/row.ts';
 import { showFigure } from '../../src/figures/show.ts';
-import { walkLead } from '../../src/solver/index.ts';
+import { stackCords } from '../../src/figures/stack.ts';
+import { crossingsOf } from '../../src/figures/strand/index.ts';
+import { type Plan, walkLead } from '../../src/solver/index.ts';
 import { rowFigureWords } from '../../src/words/figures/row.ts';
 import { drawing, replay, seed } from '../seed.ts';
-import { begins, drawChart, drawPlan, lantern, lines, named, planned, third } from './drawn.ts';
+import { drawChart, drawPlan, lantern, lines, named, planned, third } from './drawn.ts';
+import { expanded } from './piece/pieces.ts';
+
+const show = { id: 'row', words: rowFigureWords };
+const knotsIn = ({ model }: CordRows, number: number): number =>
+  model.places.filter(({ knot }) => knot?.row === number).length;
+
+/** The greatest step between two neighbouring points of a string where two of its parts meet. */
+function greatestGap(model: PieceModel): number {
+  let greatest = 0;
+  for (const string of model.strings)
+    for (const [i, part] of string.parts.entries()) {
+      const before = string.parts[i - 1];
+      if (!before) continue;
+      const [a, b] = [before, part].map((one) => stringPath(model, { ...string, parts: [one] }));
+      const [end, start] = [a?.at(-1), b?.[0]];
+      if (!end || !start) throw new Error(`${string.id} has an empty part`);
+      greatest = Math.max(greatest, Math.hypot(end[0] - start[0], end[1] - start[1], end[2] - start[2]));
+    }
+  return greatest;
+}
+
+/** How the leading string passes the base strings on its way from the row above to a row: each column, over or under. */
+function passesInto(plan: Plan, number: number): string[] {
+  const { model } = rowCords(plan, { row: number }).cords;
+  const links = model.strings.flatMap(({ parts }) =>
+    parts.flatMap((part) => (part.is === 'line' && part.what === 'link' ? [part.path] : [])),
+  );
+  const top = topOf(model.laid, number);
+  const way = links.find(
+    (path) => (path[0]?.[1] ?? top) > 0 && (path[0]?.[1] ?? top) < top && (path.at(-1)?.[1] ?? 0) > top,
+  );
+  if (!way) throw new Error(`nothing leads into row ${number}`);
+  // Between the rows only: in them the knots have their own order.
+  const strands = [
+    { id: 'leading', path: way.slice(1, -1) },
+    ...model.strings
+      .filter(({ role }) => role === 'base')
+      .map((string) => ({ id: string.id, path: stringPath(model, string) })),
+  ];
+  return crossingsOf(strands)
+    .filter(({ strand, meets }) => strand === 'leading' && meets !== 'leading')
+    .map(({ meets, over }) => `${over ? 'over' : 'under'} ${meets.replace('base-', '')}`);
+}
 
 describe('the drawing of a row', () => {
   test(`ties as many knots as are tied, on strings as many as the piece is wide, on 300 rows at random (${replay})`, () => {
@@ -16,26 +63,46 @@ describe('the drawing of a row', () => {
       const own = plan.rows[next(0, plan.rows.length - 1)];
       if (!own || own.knots > 28) continue;
       const knot = next(0, own.knots);
-      const drawn = row.draw(plan, { row: own.row, knot });
+      const options = { row: own.row, knot };
+      const { cords } = rowCords(plan, options);
       const what = `row ${own.row}, ${knot} tied, of ${JSON.stringify(plan.fit)}`;
-      expect(lines(named(drawn, 'knot')), what).toBe(knot);
-      expect(lines(named(drawn, 'waiting')), what).toBe(own.knots - knot);
-      const strings = ['base', 'bundle', 'moved'].reduce((sum, name) => sum + lines(named(drawn, name)), 0);
-      expect(strings, what).toBe(plan.fit.width);
+      expect(knotsIn(cords, own.row), what).toBe(knot);
+      const before = plan.rows[own.row - 2];
+      const alike = before?.leftBundle === own.leftBundle && before.rightBundle === own.rightBundle;
+      expect(knotsIn(cords, own.row - 1), what).toBe(before && !alike ? before.knots : 0);
+      expect(lines(named(row.draw(plan, options), 'waiting')), what).toBe(own.knots - knot);
+      const bases = cords.model.strings.filter(({ role }) => role === 'base');
+      expect(bases.length, what).toBe(plan.fit.width + (plan.fit.carrySide ? 1 : 0));
+      expect(greatestGap(cords.model), what).toBeLessThan(1e-6);
     }
+  });
+
+  test('paints each of its knots once, and all of them in its windows', () => {
+    const plan = planned({ width: 12, height: 14, capacity: 8 });
+    const { svg } = showFigure(row, plan, { row: 5 }, show);
+    const { cords } = rowCords(plan, { row: 5 });
+    const shapes = new Map(Object.keys(cords.model.shapes).map((name) => [name, 0]));
+    const drawn = expanded(svg).filter(({ tag, through }) => tag.name === 'use' && through.at(-1) !== undefined);
+    // A use of a shape leads to drawn cords at once; a use of several of them leads to further uses.
+    const knots = drawn.filter(({ tag }) => !/-(?:[0-9a-z]+[lr]\d+)$/.test(tag.at['href'] ?? ''));
+    expect(shapes.size).toBeGreaterThan(1);
+    expect(knots).toHaveLength(12);
   });
 
   test('draws both edges and the place of work of a row too wide to be drawn whole', () => {
     const wide = planned({ width: 60, height: 40, capacity: 50 });
     const drawn = row.draw(wide, { row: 20, knot: 33 });
     expect(named(drawn, 'tear')).toHaveLength(2);
-    const strings = lines(named(drawn, 'base'));
-    expect(strings).toBeGreaterThan(20);
-    expect(strings).toBeLessThan(30);
+    expect(drawn.shapes.filter(({ tag }) => tag === 'window')).toHaveLength(3);
+    const { cords } = rowCords(wide, { row: 20, knot: 33 });
+    const seen = wide.rows[19]?.runs.length ? Array.from({ length: 60 }, (_, i) => cords.x((i + 0.5) * 2.8)) : [];
+    expect(seen.filter((x) => x !== null)).toHaveLength(24);
     // The end of the leading string hangs among the strings that are drawn.
-    const [end] = begins(named(drawn, 'lead', 'end'));
-    expect(end?.[0]).toBeGreaterThan(30);
-    expect(end?.[0]).toBeLessThan(330);
+    const ends = cords.model.strings.flatMap(({ parts }) =>
+      parts.flatMap((part) => (part.is === 'line' && part.what === 'end' ? [part.path.at(-1)] : [])),
+    );
+    expect(ends.map((end) => end && cords.x(end[0]))).not.toContain(null);
+    expect(ends).toHaveLength(1);
   });
 
   test('lets the leading string come from where the row above ended', () => {
@@ -52,34 +119,37 @@ describe('the drawing of a row', () => {
   });
 
   test('has a string in the accent at each edge where one is let out or taken in', () => {
-    const moved = (number: number): number => lines(named(row.draw(lantern, { row: number }), 'moved'));
-    expect([1, 2, 6, 7, 27, 28, 32].map(moved)).toEqual([0, 2, 2, 0, 0, 2, 2]);
+    const moved = (number: number): number[] =>
+      rowCords(lantern, { row: number }).cords.model.moved.map(({ column }) => column);
+    expect([1, 2, 6, 7, 27, 28, 32].map(moved)).toEqual([[], [6, 21], [2, 25], [], [], [2, 25], [6, 21]]);
   });
 
-  test('has the leading string behind the edge strings where it is carried behind them, before them elsewhere', () => {
-    const order = (number: number): string[] =>
-      row
-        .draw(lantern, { row: number })
-        .shapes.map(({ is = '' }) => is)
-        .filter((is) => is === 'lead' || is === 'base');
-    expect(order(28)).toEqual(['lead', 'base']);
-    expect(order(2)).toEqual(['base', 'lead']);
+  test('passes in front of the string let out at its start, and behind the two that it is carried behind', () => {
+    expect(passesInto(lantern, 2)).toEqual(['over 21']);
+    expect(passesInto(lantern, 3)).toEqual(['over 5']);
+    expect(passesInto(lantern, 28)).toEqual(['under 26', 'under 25']);
+    expect(passesInto(lantern, 29)).toEqual(['over 3']);
   });
 
   test('is in the chart’s colours when it is asked to be, with every knot still there', () => {
     const next = drawing(seed);
     const plan = planned({ width: 12, height: 14, capacity: 8, chart: drawChart(next, 12, 14) });
-    const knots = (coloured: boolean) => named(row.draw(plan, { row: 5, coloured }), 'knot');
-    expect(lines(knots(true))).toBe(12);
-    expect(lines(knots(false))).toBe(12);
-    expect(knots(true).some((shape) => shape.tag === 'cord' && shape.colour !== undefined)).toBe(true);
-    expect(knots(false).some((shape) => shape.tag === 'cord' && shape.colour !== undefined)).toBe(false);
+    const own = (options: RowOptions) => rowCords(plan, { row: 5, ...options }).cords;
+    const colours = (cords: CordRows) => new Set(cords.model.places.map(({ colour }) => colour));
+    expect(knotsIn(own({ coloured: true }), 5)).toBe(12);
+    expect(knotsIn(own({}), 5)).toBe(12);
+    expect(colours(own({ coloured: true })).size).toBeGreaterThan(2);
+    expect(colours(own({}))).toEqual(new Set([null]));
+    const { svg } = showFigure(row, plan, { row: 5, coloured: true }, show);
+    for (const index of new Set(plan.rows[4]?.runs.map(({ colour = 0 }) => colour)))
+      expect(svg).toContain(`color="${plan.chart?.palette[index]?.colour}"`);
   });
 
   test('names knots, columns and places in full words', () => {
     const { title, steps } = showFigure(row, lantern, { row: 2, knot: 5 }, { id: 'row', words: rowFigureWords });
     expect([title, ...steps]).toEqual([
       'Row 2: 18 knots, beginning on the right.',
+      'Row 1 hangs above it, so that each string can be followed.',
       '5 of 18 knots are tied so far.',
       'First, the innermost string of the right bundle passes behind the leading string to its inner side.',
       'String 6 leaves the left bundle.',
@@ -99,9 +169,11 @@ describe('the drawing of several rows', () => {
       const plan = drawPlan(next);
       if (plan.fit.width > 60) continue;
       const rows = next(1, Math.min(9, plan.rows.length));
-      const sum = (some: typeof plan.rows) => some.reduce((all, { knots }) => all + knots, 0);
-      expect(lines(named(opening.draw(plan, { rows }), 'knot'))).toBe(sum(plan.rows.slice(0, rows)));
-      expect(lines(named(closing.draw(plan, { rows }), 'knot'))).toBe(sum(plan.rows.slice(-rows)));
+      for (const some of [plan.rows.slice(0, rows), plan.rows.slice(-rows)]) {
+        const cords = stackCords(plan, some, {});
+        expect(some.map(({ row: number }) => knotsIn(cords, number))).toEqual(some.map(({ knots }) => knots));
+        expect(greatestGap(cords.model), JSON.stringify(plan.fit)).toBeLessThan(1e-6);
+      }
     }
   });
 
@@ -121,7 +193,9 @@ describe('the drawing of several rows', () => {
   });
 
   test('has each string that changes over in the accent, once a side and row', () => {
-    expect(lines(named(opening.draw(third), 'moved'))).toBe(6);
-    expect(lines(named(closing.draw(third), 'moved'))).toBe(6);
+    const accents = (rows: typeof third.rows) =>
+      stackCords(third, rows, {}).model.moved.map(({ row: number, column }) => `${number}: ${column}`);
+    expect(accents(third.rows.slice(0, 5))).toEqual(['2: 4', '2: 18', '3: 3', '3: 19', '4: 2', '4: 20']);
+    expect(accents(third.rows.slice(-4))).toEqual(['24: 2', '24: 20', '25: 3', '25: 19', '26: 4', '26: 18']);
   });
 });

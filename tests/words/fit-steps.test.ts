@@ -47,8 +47,10 @@ describe('the fitting sum in words', () => {
       '14 + 2 = 16',
     ]);
     const text = steps.map(fitStepWords).join(' ');
-    expect(text).toContain('5 is odd. A fold is two strings, so an odd number can’t be made of folds.');
-    expect(text).toContain('Borrow two places from the bar, one string for each side.');
+    expect(text).toContain('5 is odd. A fold is two strings, so one string on each side is left without a partner.');
+    expect(text).toContain(
+      'Each side lacks one string. The chart has none to give, so borrow two from the bar, one for each side.',
+    );
     expect(text).toContain('row 6 is the first with all 26 columns.');
   });
 
@@ -93,9 +95,9 @@ describe('the fitting sum in words', () => {
   test('a split is told in one line, level or lopsided', () => {
     const answer = answerFor(26, 16);
     if (!answer.ok) throw new Error('26 on 16 is a piece');
-    expect(fitWords(answer.fit)).toBe('14 on the bar (7 folds), 6 (3 folds) each side');
+    expect(fitWords(answer.fit)).toBe('14 on the bar (7 folds), 6 on each side (3 folds)');
     expect(answer.alternatives.map(fitWords)).toContain(
-      '16 on the bar (8 folds), 6 (3 folds) on the left, 4 (2 folds) on the right',
+      '16 on the bar (8 folds), 6 on the left (3 folds), 4 on the right (2 folds)',
     );
   });
 });

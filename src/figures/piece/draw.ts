@@ -1,5 +1,6 @@
-import type { Path } from '../strand/point.ts';
+import { between, type Path } from '../strand/point.ts';
 import { cellLevel } from './cell-level.ts';
+import { rowAt, topOf } from './courses.ts';
 import { turnRound } from './model.ts';
 import type { Part, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
 import { COLUMN, ROW } from './packed.ts';
@@ -9,7 +10,6 @@ import {
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
-  packedFigures,
   sideBySide,
   straight,
   stretch,
@@ -64,7 +64,7 @@ const opening = (
 
 /** The frame of a piece as the viewBox of its drawing. */
 const frameBox = ({ left, right, top, bottom }: PieceModel['frame']): string =>
-  packedFigures([left, top, right - left, bottom - top].map(unit));
+  [left, top, right - left, bottom - top].map(unit).join(' ');
 
 /** What the element round a piece's parts has to carry: the house's colours by their short names. */
 export const pieceStyle = (level: Level): string =>
@@ -139,6 +139,9 @@ export function drawMoments(
   });
 }
 
+/** Shapes that were painted before, by their leading cord, their name and their fineness: the same ones come again and again. */
+const painted = new WeakMap<Path, Map<string, string>>();
+
 /** Uses of one shape side by side are doubled up to this many: fewer names to write. */
 const DOUBLED = [16, 8, 4, 2];
 
@@ -174,7 +177,7 @@ export class PiecePainter {
   parts(model: PieceModel): PiecePart[] {
     this.model = model;
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
-    const behind = this.level === 'cell' ? [] : this.behind();
+    const behind = this.level === 'cell' ? [] : [...this.behind(), ...this.passing()];
     const layers = model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
@@ -195,6 +198,7 @@ export class PiecePainter {
   }
 
   private ring(): string {
+    if (this.model.laid.fromRow > 1) return '';
     const { arch, bar, key } = this.model.ring;
     const fine = this.level === 'cord';
     const round = `<circle cx="${unit(key.x)}" cy="${unit(key.y)}" r="${unit(key.r)}" stroke="`;
@@ -260,14 +264,47 @@ export class PiecePainter {
         )
         .join('');
       const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-      return { key: `behind-${string.id}`, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
+      return {
+        key: `behind-${string.id}`,
+        svg: back || this.model.laid.pitch > ROW ? `<path d="${d}" class="pc-e"/>${body}` : body,
+      };
     });
   }
 
   /** Base strings from ring to finish, the deepest first. */
   private hung(): PiecePart[] {
     const lines = this.lines(['hang']).sort((a, b) => (a.path[0]?.[2] ?? 0) - (b.path[0]?.[2] ?? 0));
-    return lines.map(({ string, path }) => ({ key: `hang-${string.id}`, svg: sideBySide([path], PAINTS.base) }));
+    return lines.map(({ string, path }) => ({
+      key: `hang-${string.id}`,
+      svg: sideBySide([path], PAINTS.base) + sideBySide(this.movedOf(string, path), PAINTS.moved),
+    }));
+  }
+
+  /** The stretches of a base string in which it is told from the others. */
+  private movedOf({ id }: PieceString, path: Path): Path[] {
+    const { moved, laid } = this.model;
+    return moved
+      .filter(({ column }) => id === `base-${column}`)
+      .map(({ row, on }) =>
+        stretchDown(
+          path,
+          row > laid.fromRow ? topOf(laid, row - 1) + ROW * 0.8 : Number.NEGATIVE_INFINITY,
+          on ? Number.POSITIVE_INFINITY : topOf(laid, row) + ROW,
+        ),
+      )
+      .filter(({ length }) => length > 1);
+  }
+
+  /** Leading strings on their way behind the bases, where rows lie apart and they are seen between them. */
+  private passing(): PiecePart[] {
+    const { laid } = this.model;
+    if (laid.pitch === ROW || this.model.view === 'back') return [];
+    return this.lines(['link']).flatMap(({ string, path }) =>
+      stretchesOf(path, 0.4).behind.map((part) => ({
+        key: `passing-${string.id}-${rowAt(laid, part[0]?.[1] ?? 0)}`,
+        svg: stretch(part, this.paintOf(string), this.fineness),
+      })),
+    );
   }
 
   private nameOf(shape: string): string {
@@ -286,15 +323,18 @@ export class PiecePainter {
   private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
+    const pulled = model.laid.pitch > ROW;
     const byRow = new Map<number, Place[]>();
     for (const place of model.places)
       if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
     const links = new Map<number, string>();
     for (const { string, path } of this.lines(['link'])) {
-      const row = Math.floor((path.at(-1)?.[1] ?? 0) / ROW) + 1;
+      const row = rowAt(model.laid, path.at(-1)?.[1] ?? 0);
       const behind = path.some(([, , z]) => z < -1);
-      if (behind && !back) continue;
-      links.set(row, (links.get(row) ?? '') + stretch(path, this.paintOf(string), 'stitch'));
+      const seen = pulled ? stretchesOf(path, 0.4).before : behind && !back ? [] : [path];
+      const fineness = pulled ? this.fineness : 'stitch';
+      const cord = seen.map((part) => stretch(part, this.paintOf(string), fineness)).join('');
+      if (cord) links.set(row, (links.get(row) ?? '') + cord);
     }
     const ends = this.lines(['end'], 'leading').filter(
       ({ path }) => model.ending === 'hanging' && path.some(([, , z]) => z > 0.5),
@@ -322,9 +362,11 @@ export class PiecePainter {
           i += run;
         }
         const own = links.get(row) ?? '';
-        const knots = `<g transform="translate(0 ${unit((row - 1) * ROW)})">${uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('')}</g>`;
+        const knots = `<g transform="translate(0 ${unit(topOf(model.laid, row))})">${uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('')}</g>`;
         return { key: `row-${row}`, svg: back ? knots + own : own + knots };
       }),
+      // On its way to a row of which no knot is tied yet.
+      ...[...links].filter(([row]) => !byRow.has(row)).map(([row, svg]) => ({ key: `link-${row}`, svg })),
       ...ends.map(({ string, path }) => ({
         key: `end-${string.id}`,
         svg: stretch(path, this.paintOf(string), this.fineness),
@@ -374,12 +416,36 @@ export class PiecePainter {
     return [{ key: 'finishing', svg: body.join('') }];
   }
 
-  private shape(name: string, { leads, bases }: PieceShape): string {
+  private shape(name: string, shape: PieceShape): string {
+    const key = `${name} ${this.fineness}`;
+    const [lead = []] = shape.leads;
+    const known = painted.get(lead)?.get(key);
+    if (known !== undefined) return known;
+    const svg = this.paintedShape(name, shape);
+    painted.set(lead, (painted.get(lead) ?? new Map()).set(key, svg));
+    return svg;
+  }
+
+  private paintedShape(name: string, shape: PieceShape): string {
+    const { leads } = shape;
     if (/^(larks|lone)/.test(name))
       return leads
         .flatMap((lead) => stretchesOf(lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)))
         .join('');
     const paint = /^(gathering|square)/.test(name) ? PAINTS.base : 'currentColor';
-    return wound(leads, bases, paint, this.fineness);
+    return wound(shape, paint, this.fineness);
   }
+}
+
+/** What of a line that goes down lies between two heights. */
+function stretchDown(path: Path, from: number, to: number): Path {
+  const part: Path[number][] = [];
+  for (const [i, point] of path.entries()) {
+    const before = path[i - 1];
+    if (before)
+      for (const y of [from, to])
+        if (before[1] < y && point[1] > y) part.push(between(before, point, (y - before[1]) / (point[1] - before[1])));
+    if (point[1] >= from && point[1] <= to) part.push(point);
+  }
+  return part;
 }

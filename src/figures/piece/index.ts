@@ -1,3 +1,4 @@
+export { edgesOf, topOf } from './courses.ts';
 export { describePiece, type PieceKey, tellStanding } from './describe.ts';
 export {
   type DrawPieceOptions,
@@ -24,7 +25,19 @@ export {
   wholeLook,
 } from './look.ts';
 export { partPath, pieceModel, stringPath, turnRound } from './model.ts';
-export type { Course, Ending, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+export type {
+  Course,
+  Ending,
+  Moved,
+  Part,
+  PieceInput,
+  PieceModel,
+  PieceShape,
+  PieceString,
+  Place,
+} from './model-types.ts';
 export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standing, standingAt } from './moments.ts';
+export { COLUMN, ROW } from './packed.ts';
+export { UNIT } from './pen.ts';
 export { type PiecePlateOptions, piecePlate } from './plate.ts';
 export { type At, atStanding, atStep, knotBack, knotOn, rowBack, rowOn, sameIn, stepOf, stepsIn } from './walk.ts';

@@ -1,8 +1,8 @@
 import type { Fit, RowPlan } from '../../solver/piece.ts';
 import { RESTING_ROWS } from '../../solver/thread/floats.ts';
 import type { Path, Point } from '../strand/point.ts';
-import { columnMiddle, edgesOf } from './courses.ts';
-import type { Part, Place } from './model-types.ts';
+import { columnMiddle, edgesOf, topOf } from './courses.ts';
+import type { Laid, Moved, Part, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, ROW, type ShapeKind, shapeOf } from './packed.ts';
 
 /** How far behind the middle of the bases a float and a tail lie, in d. */
@@ -17,17 +17,32 @@ export interface Tied extends Place {
   readonly row: RowPlan;
   readonly rightward: boolean;
   readonly paint: number;
+  /** Which of the strings under it is told from the others, from the left. */
+  readonly marked?: number;
 }
 
-const shapeName = (kind: ShapeKind, strands: number): string => `${kind} ${Math.min(MOST_STRANDS, strands)}`;
+/** The number of strands comes last. */
+const shapeName = (kind: ShapeKind, strands: number, marked?: number): string =>
+  `${kind}${marked === undefined ? '' : ` with ${marked}`} ${Math.min(MOST_STRANDS, strands)}`;
+
+/** Which of the strings under a knot has moved in its row, as the shape counts them; a bundle's innermost is at its inner side. */
+function markedUnder(moved: readonly Moved[], row: RowPlan, column: number, strands: number): number | undefined {
+  const most = Math.min(MOST_STRANDS, strands) - 1;
+  const own = moved.find((one) => one.row === row.row && one.column === column);
+  return own && (column === row.firstColumn ? most : 0);
+}
 
 /** Every knot of the rows up to a knot of the last of them, in tying order. */
-export function tiedKnots(fit: Fit, rows: readonly RowPlan[], lastKnots: number): Tied[] {
+export function tiedKnots(
+  { fit, laid, moved = [] }: { readonly fit: Fit; readonly laid: Laid; readonly moved?: readonly Moved[] },
+  rows: readonly RowPlan[],
+  lastKnots: number,
+): Tied[] {
   const tied: Tied[] = [];
   for (const row of rows) {
     const rightward = row.direction === 'rightward';
     const edges = edgesOf(fit, row.leftBundle, row.rightBundle);
-    const most = row.row === rows.length ? lastKnots : row.knots;
+    const most = row === rows.at(-1) ? lastKnots : row.knots;
     let done = 0;
     for (const [at, run] of row.runs.entries()) {
       const paint = run.colour ?? 0;
@@ -43,11 +58,13 @@ export function tiedKnots(fit: Fit, rows: readonly RowPlan[], lastKnots: number)
         const next = i + 1 < run.count ? paint : row.runs[at + 1] ? (row.runs[at + 1]?.colour ?? 0) : -1;
         const goesOn = next === paint && done + 1 < most;
         const kind: ShapeKind = turns || goesOn ? run.knot : run.knot === 'forward' ? 'forward-stop' : 'backward-stop';
+        const marked = markedUnder(moved, row, column, strands);
         tied.push({
           kind,
-          shape: shapeName(kind, strands),
+          shape: shapeName(kind, strands, marked),
+          ...(marked === undefined ? {} : { marked }),
           x,
-          y: (row.row - 1) * ROW,
+          y: topOf(laid, row.row),
           knot: { row: row.row, column, strands: run.strands },
           colour: run.colour ?? null,
           row,
@@ -62,16 +79,18 @@ export function tiedKnots(fit: Fit, rows: readonly RowPlan[], lastKnots: number)
 
 const strandsOf = ({ shape }: Place): number => Number(shape.slice(shape.lastIndexOf(' ')));
 const moved = ([x, y, z]: Point, place: Place): Point => [x + place.x, y + place.y, z];
-const entryOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead[0] as Point, knot);
+export const entryOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead[0] as Point, knot);
 export const exitOf = (knot: Tied): Point => moved(shapeOf(knot.kind, strandsOf(knot)).lead.at(-1) as Point, knot);
 
 const same = (a: Point, b: Point): boolean =>
   Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) + Math.abs(a[2] - b[2]) < 1e-6;
 
 /** From the last knot of a row to the first of the next, as its move says: the freed or taken string passes behind. */
-function downTo(from: Tied, to: Tied): Path {
+export function downTo(from: Tied, to: Tied): Path {
   const [exit, entry] = [exitOf(from), entryOf(to)];
-  const top = (to.row.row - 1) * ROW;
+  const top = to.y;
+  const gap = top - from.y - ROW;
+  if (gap > 0) return downBetween(exit, entry, { move: to.row.startMove, gap, out: from.rightward ? 0.5 : -0.5 });
   if (to.row.startMove === 'none') {
     const outside = from.kind.endsWith('stop');
     const out = outside ? (from.rightward ? 0.35 : -0.35) : 0;
@@ -79,6 +98,22 @@ function downTo(from: Tied, to: Tied): Path {
   }
   const z = to.row.startMove === 'carry-behind' ? -1.3 : 0.9;
   return [exit, [exit[0], top - 0.3, z], [(exit[0] + entry[0]) / 2, top, z], [entry[0], top + 0.3, z], entry];
+}
+
+/** The same where the rows lie apart: the string crosses between them, where it is seen. */
+function downBetween(
+  exit: Point,
+  entry: Point,
+  { move, gap, out }: { readonly move: RowPlan['startMove']; readonly gap: number; readonly out: number },
+): Path {
+  const [high, low] = [exit[1] + gap * 0.15, entry[1] - gap * 0.15];
+  const z = move === 'carry-behind' ? -1.3 : 0.9;
+  if (Math.abs(exit[0] - entry[0]) < 1) return [exit, [exit[0] + out, high, 0.5], [entry[0] + out, low, 0.5], entry];
+  const way = [0, 0.12, 0.3, 0.5, 0.7, 0.88, 1].map((part): Point => {
+    const eased = part * part * (3 - 2 * part);
+    return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z];
+  });
+  return [exit, ...way, entry];
 }
 
 /** The back of the piece from one knot to a later one of the same colour. */

@@ -17,6 +17,26 @@ export interface PieceInput {
   readonly upToKnot?: number | undefined;
   /** How far a piece with its last row tied is finished. Default `finished`. */
   readonly ending?: Ending | undefined;
+  /** Some of its rows alone, pulled apart: then nothing is finished. */
+  readonly pulled?: Pulled | undefined;
+}
+
+/** Rows that are looked at by themselves, drawn apart so that each string is seen on its way from one to the next. */
+export interface Pulled {
+  /** The first row there is, from 1. With row 1 the bar is there too; above any other row the strings hang on upwards. */
+  readonly fromRow: number;
+  /** How far one row hangs below the end of the one before, in d; 0 and more. */
+  readonly apart: number;
+  /** Strings to be told from the others, each from the row above to the row in which it changes over. */
+  readonly moved: readonly Moved[];
+}
+
+/** A string that leaves its bundle, or joins it, in a row. */
+export interface Moved {
+  readonly column: number;
+  readonly row: number;
+  /** Whether it is told from the others below that row as well, down to its end. */
+  readonly on: boolean;
 }
 
 /** A drawn-up knot in its own place: x from the middle of what it is tied round, y from the top of its row, in d. */
@@ -25,6 +45,15 @@ export interface PieceShape {
   readonly leads: readonly Path[];
   /** The cords it is tied round, as far as it covers them. */
   readonly bases: readonly Path[];
+  /** Which of the bases is told from the others. */
+  readonly marked?: number;
+}
+
+/** Where the rows of a piece lie: y is 0 at the top of the first that is there. */
+export interface Laid {
+  readonly fromRow: number;
+  /** From one row to the next, in d. */
+  readonly pitch: number;
 }
 
 /** An instance of a shape. */
@@ -68,6 +97,9 @@ export interface PieceModel {
   readonly height: number;
   readonly upToRow: number;
   readonly upToKnot: number;
+  /** Where its rows lie. */
+  readonly laid: Laid;
+  readonly moved: readonly Moved[];
   readonly ending: Ending;
   readonly knots: number;
   readonly view: 'front' | 'back';

@@ -1,9 +1,9 @@
 import type { Direction, RowPlan } from '../../solver/piece.ts';
 import type { Path, Point } from '../strand/point.ts';
-import { courseOf } from './courses.ts';
+import { comesFrom, courseOf, topOf } from './courses.ts';
 import { finishingOf } from './finishing.ts';
-import { endTail, exitOf, leadsOf, tiedKnots, workingEnd } from './leads.ts';
-import type { Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+import { downTo, endTail, entryOf, exitOf, leadsOf, tiedKnots, workingEnd } from './leads.ts';
+import type { Laid, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
 import { COLUMN, ROW, shapeOf } from './packed.ts';
 import { BAR_AT, barShapes, foldOver, legsOf, onBar, ringOf } from './ring.ts';
 
@@ -13,6 +13,8 @@ const MOST_KNOTS = 12_000;
 const WORKING = 7;
 /** How long strings hang below a piece that is not tied off, in d. */
 const HANGING = 9;
+/** How far the strings of some rows alone are there above them, in d. */
+const ABOVE = 4;
 
 const within = (value: number | undefined, high: number): number =>
   value === undefined || !Number.isFinite(value) ? high : Math.max(0, Math.min(high, Math.round(value)));
@@ -32,17 +34,19 @@ export function pieceModel(input: PieceInput): PieceModel {
   const { fit, bundles, rows, chart = null } = input;
   const height = rows.length;
   const upToRow = within(input.upToRow, height);
-  const begun = rows.slice(0, upToRow);
+  const { fromRow = 1, apart = 0, moved = [] } = input.pulled ?? {};
+  const laid: Laid = { fromRow, pitch: ROW + apart };
+  const begun = rows.slice(fromRow - 1, upToRow);
   const lastRow = begun.at(-1);
   const upToKnot = lastRow ? within(input.upToKnot, lastRow.knots) : 0;
   const whole = upToRow === height && upToKnot === lastRow?.knots;
   const total = rows.reduce((sum, row) => sum + row.knots, 0);
   const knots = begun.reduce((sum, row) => sum + row.knots, 0) - (lastRow ? lastRow.knots - upToKnot : 0);
-  const coarse = total > MOST_KNOTS;
+  const coarse = !input.pulled && total > MOST_KNOTS;
   const ring = ringOf(fit);
   const startsLeft = sideOfStart(rows[0]?.direction);
-  const tied = coarse ? [] : tiedKnots(fit, begun, upToKnot);
-  const bar = onBar(fit, startsLeft);
+  const tied = coarse ? [] : tiedKnots({ fit, laid, moved }, begun, upToKnot);
+  const bar = fromRow > 1 ? { folds: [], lone: null } : onBar(fit, startsLeft);
   const places: Place[] = [
     ...tied,
     ...bar.folds.map((column): Place => ({ shape: 'larks-head', x: column * COLUMN, y: BAR_AT, colour: null })),
@@ -58,16 +62,17 @@ export function pieceModel(input: PieceInput): PieceModel {
     });
   const wanted = input.ending ?? 'finished';
   const startSide = startsLeft ? 'left' : 'right';
-  const finishing = coarse ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
+  const finishing =
+    coarse || input.pulled ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
   const ending = whole && finishing ? wanted : 'hanging';
   const after = ending === 'hanging' ? null : finishing;
   if (after) places.push(...after.places);
-  const bottom = finishing?.bottom ?? height * ROW + HANGING;
+  const bottom = finishing?.bottom ?? topOf(laid, input.pulled ? upToRow : height) + ROW + HANGING;
   const shapes: Record<string, PieceShape> = {};
-  for (const { shape, kind } of tied) {
+  for (const { shape, kind, marked } of tied) {
     if (shapes[shape]) continue;
     const { lead, bases } = shapeOf(kind, Number(shape.slice(shape.lastIndexOf(' '))));
-    shapes[shape] = { leads: [lead], bases };
+    shapes[shape] = { leads: [lead], bases, ...(marked === undefined ? {} : { marked }) };
   }
   for (const { shape } of places) {
     const own = shapes[shape] ?? barShapes[shape] ?? finishing?.shapes[shape];
@@ -85,7 +90,7 @@ export function pieceModel(input: PieceInput): PieceModel {
       row.row < upToRow || done(row, column, upToKnot);
   const strings = columns.map((column, order): PieceString => {
     const [start, from] = startOf(order, columns.length);
-    const course = courseOf(fit, begun, column, heldIn(column));
+    const course = courseOf({ fit, laid }, begun, column, heldIn(column));
     const path: Point[] = [from, ...course];
     const last = path.at(-1) ?? from;
     const parts: Part[] = [...start];
@@ -99,6 +104,8 @@ export function pieceModel(input: PieceInput): PieceModel {
 
   /** How a base string begins, and where its course goes on from. */
   function startOf(order: number, count: number): [Part[], Point] {
+    const [top] = begun;
+    if (fromRow > 1 && top) return [[], comesFrom(fit, top, columns[order] ?? 0, ABOVE)];
     const leg = left[order] ?? right[order - (count - right.length)];
     if (leg) {
       const { front, back } = foldOver(leg.fold);
@@ -121,9 +128,11 @@ export function pieceModel(input: PieceInput): PieceModel {
   const later = new Set(rows.slice(upToRow).flatMap(({ runs }) => runs.map(({ colour }) => colour ?? 0)));
   const leads = leadsOf(tied);
   const working = tied.at(-1);
+  if (input.pulled && lastRow) beginsAt();
   for (const [order, led] of leads.entries()) {
     const works = led.last === working;
     const stillLeads = leads.findLast(({ paint }) => paint === led.paint) === led;
+    if (led.parts.some((part) => part.is === 'line' && part.what === 'end')) continue;
     if (after && led.last.row === lastRow)
       led.parts.push({ is: 'line', what: 'end', path: after.laid(exitOf(led.last), order % 4) });
     else if (stillLeads && !after && (works || later.has(led.paint)))
@@ -133,6 +142,51 @@ export function pieceModel(input: PieceInput): PieceModel {
   for (const [order, led] of leads.entries())
     strings.push({ id: `leading-${order + 1}`, role: 'leading', colour: led.colour, parts: led.parts });
 
+  /**
+   * In rows that lie apart a leading string is seen where it comes from: out of the row above, or pinned above row 1. It
+   * goes to where its row begins before the first knot of it is tied.
+   */
+  function beginsAt(): void {
+    const [first] = leads;
+    if (first && tied[0]) {
+      const [x, y, z] = entryOf(tied[0]);
+      first.parts[0] = {
+        is: 'line',
+        what: 'link',
+        path: [
+          [x, y - ABOVE, 0.8],
+          [x, y - 0.8, 0.8],
+          [x, y, z],
+        ],
+      };
+    }
+    const [next] = upToKnot === 0 ? tiedKnots({ fit, laid }, lastRow ? [lastRow] : [], 1) : [];
+    if (!next) return;
+    const [x, y, z] = entryOf(next);
+    const hangs: Part = {
+      is: 'line',
+      what: 'end',
+      path: [
+        [x, y, z],
+        [x, y + 0.8, 0.9],
+        [x, y + WORKING, 1],
+      ],
+    };
+    const led = leads.find(({ paint }) => paint === next.paint);
+    if (led && working) led.parts.push({ is: 'line', what: 'link', path: downTo(led.last, next) }, hangs);
+    else {
+      const pinned: Part = {
+        is: 'line',
+        what: 'link',
+        path: [
+          [x, y - ABOVE, 0.8],
+          [x, y, z],
+        ],
+      };
+      leads.push({ colour: next.colour, paint: next.paint, parts: [pinned, hangs], last: next });
+    }
+  }
+
   const wide = ring.arch.reduce((low, [x]) => Math.min(low, x), 0);
   const widest = ring.arch.reduce((high, [x]) => Math.max(high, x), fit.width * COLUMN);
   return {
@@ -140,6 +194,8 @@ export function pieceModel(input: PieceInput): PieceModel {
     height,
     upToRow,
     upToKnot,
+    laid,
+    moved,
     ending,
     knots,
     view: 'front',

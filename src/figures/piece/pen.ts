@@ -1,4 +1,5 @@
 import type { Path, Point } from '../strand/point.ts';
+import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
 
 /** Units of the picture in one cord's diameter: figures in paths are whole. */
@@ -76,6 +77,7 @@ const HOUSE = {
   light: ['--i', 'var(--cord-light,#fffdf4)'],
   base: ['--b', 'var(--cord-base,#e3d3ac)'],
   lead: ['--l', 'var(--cord-lead,#2f6f94)'],
+  moved: ['--a', 'var(--cord-must,#a93244)'],
   metal: ['--m', 'var(--cord-metal,#b4bac2)'],
   metalLine: ['--e', 'var(--cord-metal-edge,#4d5666)'],
   metalLight: ['--s', 'var(--cord-metal-light,#f4f6f8)'],
@@ -87,6 +89,7 @@ export const PAINTS = {
   light: 'var(--i)',
   base: 'var(--b)',
   lead: 'var(--l)',
+  moved: 'var(--a)',
   metal: 'var(--m)',
   metalLine: 'var(--e)',
   metalLight: 'var(--s)',
@@ -102,7 +105,7 @@ const stepOf: Record<Fineness, number> = { cord: 0.5, lit: 0.5, stitch: 0.5 };
 
 /** How the parts of a cord are painted; the picture carries this itself, so that it stands alone as a file.
  * Single classes, since rules with a place to be in do not reach into uses. */
-export const PEN_STYLE = `.pc-e{stroke:var(--o);stroke-width:${UNIT}px}.pc-b{stroke:currentColor;stroke-width:${Math.round(UNIT * (1 - 2 * OUTLINE))}px;stroke-linecap:round}.pc-n{stroke:var(--b)}.pc-i{stroke:var(--i);stroke-opacity:.4;stroke-width:4px;translate:-3px -3px}.pc-t{stroke:var(--o);stroke-opacity:.34;stroke-width:1.5px}`;
+export const PEN_STYLE = `.pc-e{stroke:var(--o);stroke-width:${UNIT}px}.pc-b{stroke:currentColor;stroke-width:${Math.round(UNIT * (1 - 2 * OUTLINE))}px;stroke-linecap:round}.pc-n{stroke:var(--b)}.pc-i{stroke:var(--i);stroke-opacity:.4;stroke-width:4px}.pc-t{stroke:var(--o);stroke-opacity:.34;stroke-width:1.5px}`;
 
 /** A body's colour, where it is not the one handed in from outside. */
 const bodyOf = (paint: string): string =>
@@ -124,10 +127,12 @@ const LIGHT = 0.34;
 /** From one mark of the twist to the next, in d. */
 const LAY = 0.8;
 
-const lit = (d: string, radius: number, metal: boolean): string => {
+/** The light lies beside the middle by its own figures: a browser keeps count of every element that is moved by itself. */
+const lit = (path: Path, radius: number, metal: boolean): string => {
+  const by = -Math.round(LIGHT * radius * UNIT * 0.8) / UNIT;
+  const d = curved(path.map(([x, y, z]) => [x + by, y + by, z]));
   if (!metal) return `<path d="${d}" class="pc-i"/>`;
-  const by = -Math.round(LIGHT * radius * UNIT * 0.8);
-  return `<path d="${d}" transform="translate(${packedFigures([by, by])})" stroke="${PAINTS.metalLight}" stroke-opacity="0.85" stroke-width="${Math.round(radius * 0.4 * UNIT)}"/>`;
+  return `<path d="${d}" stroke="${PAINTS.metalLight}" stroke-opacity="0.85" stroke-width="${Math.round(radius * 0.4 * UNIT)}"/>`;
 };
 
 /** Slanting marks of the twist at equal steps. */
@@ -153,7 +158,7 @@ function twist(path: Path, radius: number): string {
 export function stretch(path: Path, paint: string, fineness: Fineness, radius = 0.5, metal = false): string {
   const bare = both(curved(path), paint, radius, metal);
   if (fineness === 'stitch' || path.length < 3) return bare;
-  return `${bare}${lit(curved(path.slice(1, -1)), radius, metal)}${metal || fineness === 'lit' ? '' : twist(path, radius)}`;
+  return `${bare}${lit(path.slice(1, -1), radius, metal)}${metal || fineness === 'lit' ? '' : twist(path, radius)}`;
 }
 
 /** Depth from which a cord lies in front of bases whose middle is at 0, in d. */
@@ -186,18 +191,26 @@ export function stretchesOf(line: Path, step: number): Stretches {
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
 
-/** Strings that wind round bases: what lies behind, the bases, what lies before. */
-export function wound(leads: readonly Path[], bases: readonly Path[], paint: string, fineness: Fineness): string {
+const together = (paths: readonly Path[], paint: string): string => {
+  const d = paths.map(curved).join('');
+  return d && both(d, paint, 0.5);
+};
+
+/** Strings that wind round bases: what lies behind, the bases, what lies before. One of the bases may be told from the others. */
+export function wound({ leads, bases, marked }: PieceShape, paint: string, fineness: Fineness): string {
   const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
   const layer = (front: boolean): string =>
-    sideBySide(
-      bases.filter(([point]) => (point?.[2] ?? 0) > 0 === front),
-      PAINTS.base,
-    );
+    [PAINTS.base, PAINTS.moved]
+      .map((own) =>
+        sideBySide(
+          bases.filter(([point], i) => (point?.[2] ?? 0) > 0 === front && (i === marked) === (own === PAINTS.moved)),
+          own,
+        ),
+      )
+      .join('');
   return (
-    deepestFirst(cut.flatMap(({ behind }) => behind))
-      .map((path) => stretch(path, paint, 'stitch'))
-      .join('') +
+    // What lies behind the bases is seen in gaps alone, and so it is painted in one: fewer lines to keep.
+    together(deepestFirst(cut.flatMap(({ behind }) => behind)), paint) +
     layer(false) +
     layer(true) +
     deepestFirst(cut.flatMap(({ before }) => before))

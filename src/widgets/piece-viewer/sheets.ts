@@ -1,4 +1,4 @@
-import type { PiecePart } from '../../figures/piece/index.ts';
+import { type Box, lookBox, type PiecePart } from '../../figures/piece/index.ts';
 import { type KeptParts, keepParts } from './keep-parts.ts';
 
 /** Rows on one sheet: a browser paints a sheet as a whole, and looks at every line of it. */
@@ -26,21 +26,24 @@ function sheetsOf(parts: readonly PiecePart[]): Map<string, PiecePart[]> {
 
 /**
  * A picture of a piece on several sheets that lie on each other. What is done to one leaves the others as they are, so a
- * further knot costs little in a piece of any size.
+ * further knot costs little in a piece of any size. They lie on one ground, which is enlarged and moved as a whole: to
+ * look elsewhere, nothing is drawn anew.
  */
 export class Sheets {
-  private readonly place: Element;
+  private readonly ground: HTMLElement;
   private readonly sheets = new Map<string, Sheet>();
   private box = '';
 
   constructor(place: Element) {
-    this.place = place;
+    this.ground = document.createElement('div');
+    this.ground.className = 'viewer-ground';
+    place.replaceChildren(this.ground);
   }
 
   /** Takes everything away, because the next picture has nothing in common with this one. */
   clear(): void {
     this.sheets.clear();
-    this.place.replaceChildren();
+    this.ground.replaceChildren();
   }
 
   /** Shows these parts; only what differs is drawn anew. */
@@ -51,17 +54,23 @@ export class Sheets {
         svg.remove();
         this.sheets.delete(name);
       }
-    let next = this.place.firstElementChild;
+    let next = this.ground.firstElementChild;
     for (const [name, own] of wanted) {
       const sheet = this.sheets.get(name) ?? this.fresh(name);
       keepParts(sheet.parts, own, sheet.kept);
       if (sheet.svg === next) next = next.nextElementSibling;
-      else this.place.insertBefore(sheet.svg, next);
+      else this.ground.insertBefore(sheet.svg, next);
     }
   }
 
-  /** Looks at another part of the piece. */
-  look(box: string): void {
+  /** Looks at a part of the piece; `room` is all that there is to see. */
+  look(room: Box, part: Box): void {
+    const { style } = this.ground;
+    style.inlineSize = style.blockSize = `${(100 * room.width) / part.width}%`;
+    const moved = [(room.left - part.left) / room.width, (room.top - part.top) / room.height];
+    style.transform = `translate(${moved.map((way) => `${100 * way}%`).join()})`;
+    const box = lookBox(room);
+    if (box === this.box) return;
     this.box = box;
     for (const { svg } of this.sheets.values()) svg.setAttribute('viewBox', box);
   }

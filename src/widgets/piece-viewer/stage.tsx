@@ -5,7 +5,6 @@ import {
   following,
   type Level,
   levelFor,
-  lookBox,
   moved,
   NEARER,
   nearer,
@@ -73,7 +72,8 @@ export function Stage(props: Props): JSX.Element {
     sheets.show(parts);
     return paints;
   }, undefined);
-  createEffect(() => sheets?.look(lookBox(box())));
+  const room = createMemo(() => boxOf(wholeLook(frame()), frame(), aspect()));
+  createEffect(() => sheets?.look(room(), box()));
 
   onMount(() => {
     if (!stage) return;

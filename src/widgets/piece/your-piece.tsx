@@ -60,7 +60,8 @@ export function YourPiece(props: Props): JSX.Element {
     const found = chart();
     return found !== null && blankOf(found) !== null;
   });
-  const [wanted, setWanted] = createSignal<Follows>('steps');
+  /** A chart that was drawn in a shape is shown in it wherever it hangs, and planned in it unless somebody wants steps. */
+  const [wanted, setWanted] = createSignal<Follows>('chart');
   const drawn = () => ({ chart: chart() ?? undefined, followChart: hasShape() && wanted() === 'chart' });
   const answer = createMemo(() => planPiece({ ...input(), ...drawn() }));
   const splits = createMemo((): readonly Fit[] => {

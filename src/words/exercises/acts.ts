@@ -5,7 +5,7 @@ import { ACT_NAMES } from './act-names.ts';
 
 /** 'string 4', 'strings 1 to 3'. */
 const stringsWords = ([from, to]: readonly [number, number]): string =>
-  from === to ? `string ${figure(from)}` : `strings ${figure(from)} to ${figure(to)}`;
+  from === to ? `string ${figure(from)}` : `strings ${figure(from)} ${to - from === 1 ? 'and' : 'to'} ${figure(to)}`;
 
 /** Where the leading string is, by the base strings to its left. */
 export const leadWords = (at: number, width: number): string =>

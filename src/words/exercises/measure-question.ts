@@ -27,7 +27,7 @@ function cutAsked({ place, height, rowPitch, takeUp, mountingAndFinishing, tail 
 }
 
 const inAllAsked = ({ baseStrings, foldLength }: InAllQuestion): QuestionWords => ({
-  given: `Folds give ${count(baseStrings, 'base string')} of a piece. Each fold is cut ${figure(foldLength)} mm long.`,
+  given: `The folds of a piece give ${count(baseStrings, 'base string')} in all. Each fold is cut ${figure(foldLength)} mm long.`,
   ask: 'How many millimetres of string do you need for all the folds together?',
 });
 
@@ -51,7 +51,7 @@ const floatAsked = ({ runs }: FloatQuestion): QuestionWords => ({
 });
 
 const classAsked = ({ width, onBar, bundle, learners }: ClassQuestion): QuestionWords => ({
-  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. In folds, ${figure(onBar)} strings hang on the bar and ${figure(bundle)} in each side bundle.`,
+  given: `${count(learners, 'learner')} make the same piece, ${count(width, 'column')} wide. ${figure(onBar)} strings hang on the bar and ${figure(bundle)} in each side bundle, all of them in folds.`,
   ask: 'How many folds do you cut for all of them?',
 });
 

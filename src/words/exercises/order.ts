@@ -129,14 +129,14 @@ export const ORDER_WORDS: { readonly [S in Sequence]: Ordered<S> } = {
   },
   'square-knot': {
     given: ({ core }) =>
-      `Two cords hang beside a core of ${count(core, 'string')}, one on the left and one on the right. Begin with the left one.`,
+      `Two strings hang beside a core of ${count(core, 'string')}, one on the left and one on the right. Begin with the left one.`,
     ask: () => 'Put the steps of one square knot in order.',
     steps: {
-      'first-over': () => 'Lay the left cord over the core, and under the right cord.',
-      'first-up': () => 'Bring the right cord under the core, and up through the loop on the left.',
+      'first-over': () => 'Lay the left string over the core, and under the right string.',
+      'first-up': () => 'Bring the right string under the core, and up through the loop on the left.',
       'draw-first': () => 'Draw the first half up.',
-      'second-over': () => 'Lay the cord that is on the right now over the core, and under the other one.',
-      'second-up': () => 'Bring the other cord under the core, and up through the loop on the right.',
+      'second-over': () => 'Lay the string that is on the right now over the core, and under the other one.',
+      'second-up': () => 'Bring the other string under the core, and up through the loop on the right.',
       'draw-second': () => 'Draw the second half up against the first.',
     },
   },

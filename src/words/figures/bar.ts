@@ -14,13 +14,13 @@ export const barWords = {
     idle
       ? 'One place of the bar stays idle, at the end where row 1 ends, because width and capacity are not both even or both odd.'
       : `${count(empty, 'place')} of the bar ${empty === 1 ? 'is' : 'are'} not needed and ${empty === 1 ? 'stays' : 'stay'} empty.`,
-  'bar-spare': ({ spare, width }) =>
-    `Of the ${count(width, 'column')}, ${figure(spare)} have no place on the bar: those are the spare strings.`,
+  'bar-spare': ({ spare, strands }) =>
+    `Of the ${count(strands, 'string')}, ${figure(spare)} find no place on the bar: those are the spare strings.`,
   'bar-no-spare': () => 'No string is spare, so nothing hangs beside the bar.',
   'bar-side': ({ strings, folds: number, over, ...values }) =>
     `On the ${side(values)}, ${count(strings, 'string')} through the ring beside the bar: ${
       over
-        ? `${count(number, 'fold')} and one string over. A fold gives two strings, so the one over has no partner.`
+        ? `${number === 0 ? 'no fold, only one string' : `${count(number, 'fold')} and one string over`}. A fold gives two strings, so ${number === 0 ? 'this one' : 'the one over'} has no partner.`
         : `${count(number, 'fold')}, every string with its partner.`
     }`,
   'bar-borrowed': ({ borrowed, left, right }) =>

@@ -23,7 +23,7 @@ const clock = (minutes: Value): string =>
 export const eveningFigureWords = {
   evening: ({ minutes }) => `The plan of an evening of ${count(minutes, 'minute')}.`,
   'evening-part': ({ part: name, from, minutes }) =>
-    `At ${clock(from)} begins the part called ${part(name)}, about ${count(minutes, 'minute')}.`,
+    `At ${clock(from)}: ${part(name)}, about ${count(minutes, 'minute')}.`,
   'evening-end': ({ to }) => `At ${clock(to)} everybody goes home.`,
   'label-evening': ({ part: name, from }) => `${clock(from)}  ${part(name)}`.replace('  ', ' '),
   'label-evening-end': ({ to }) => `${clock(to)} home`,

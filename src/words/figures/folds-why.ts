@@ -7,7 +7,7 @@ export const foldsWhyFigureWords = {
     `Why a side of ${figure(odd)} can’t be made of folds, and a side of ${figure(even)} can.`,
   'folds-why-one': () => 'One cut string, folded in half over the ring, gives two base strings.',
   'folds-why-odd': ({ strings, folds: number }) =>
-    `A side of ${figure(strings)} would be ${count(number, 'fold')} and one string over, which has no partner.`,
+    `A side of ${figure(strings)} would be ${number === 0 ? 'a single string' : `${count(number, 'fold')} and one string over`}, which has no partner.`,
   'folds-why-even': ({ strings, folds: number }) =>
     `A side of ${figure(strings)} is ${count(number, 'fold')}, and every string has its partner.`,
   'label-one-string': () => 'one cut string',

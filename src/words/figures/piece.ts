@@ -20,7 +20,7 @@ export const pieceFigureWords = {
     `${title || 'The piece'} from the back: ${count(width, 'column')} wide and ${count(height, 'row')} high.`,
   'piece-so-far': ({ row, rows, knot, of }) =>
     row === 0
-      ? 'The strings are mounted; no row is tied yet.'
+      ? 'The strings are mounted.'
       : `It is tied to row ${figure(row)} of ${figure(rows)}${knot === of ? '' : `, with ${figure(knot)} of ${count(of, 'knot')} in that row`}.`,
   'piece-moment': ({ moment, row }) => MOMENT_NAMES[String(moment)]?.(figure(row)) ?? '',
   'piece-mounted': ({ folds, lone, left, right }) =>
@@ -34,7 +34,8 @@ export const pieceFigureWords = {
   'piece-full': ({ width }) => `It has its full width of ${count(width, 'column')} from row 1.`,
   'piece-closes': ({ row, knots }) =>
     `From row ${figure(row)} on it narrows, to ${count(knots, 'knot')} in the last row.`,
-  'piece-knots': ({ knots }) => `${count(knots, 'knot')} ${knots === 1 ? 'is' : 'are'} tied.`,
+  'piece-knots': ({ knots }) =>
+    knots === 0 ? 'No knot is tied yet.' : `${count(knots, 'knot')} ${knots === 1 ? 'is' : 'are'} tied.`,
   'piece-colours': ({ colours }) => `Its colours: ${list(String(colours).split(', '))}.`,
   'piece-floats': ({ floats, tails }) => `At the back lie ${count(floats, 'float')} and ${count(tails, 'tail')}.`,
   'piece-finished': () => 'The strings are gathered, tied off and trimmed.',

@@ -24,6 +24,10 @@ const MOVES: Words = {
 export const rowFigureWords = {
   row: ({ row, knots, begins }) =>
     `Row ${figure(row)}: ${count(knots, 'knot')}, beginning on the ${side({ side: begins ?? '' })}.`,
+  'row-above': ({ above }) =>
+    above === 0
+      ? 'Above it, the strings come from the bar and the ring.'
+      : `Row ${figure(above)} hangs above it, so that each string can be followed.`,
   'row-so-far': ({ tied, knots }) =>
     tied === 0 ? 'No knot of it is tied yet.' : `${figure(tied)} of ${figure(knots)} knots are tied so far.`,
   'row-moves': ({ move, ...values }) => MOVES[String(move)]?.(values) ?? '',

@@ -3,7 +3,8 @@ import { count, figure, type Values } from '../numbers.ts';
 /** A sentence or label from its figures. */
 export type Words = Readonly<Record<string, (values: Values) => string>>;
 
-export const folds = ({ folds: number, over }: Values): string => `${count(number, 'fold')}${over ? ' + 1' : ''}`;
+export const folds = ({ folds: number, over }: Values): string =>
+  number === 0 && over ? 'no fold' : `${count(number, 'fold')}${over ? ' + 1' : ''}`;
 export const side = ({ side: name }: Values): string => (name === 'left' ? 'left' : 'right');
 
 /** 'a single string' or 'a bundle of 6'. */

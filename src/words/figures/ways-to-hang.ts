@@ -1,4 +1,4 @@
-import { count, figure, type Values } from '../numbers.ts';
+import { count, figure, type Value, type Values } from '../numbers.ts';
 import type { Words } from './shared.ts';
 
 /** How the strings are shared, and what is special about it. */
@@ -9,11 +9,14 @@ const shared = ({ left, onBar, right, lone, carried }: Values): string => {
       : carried === ''
         ? ''
         : `, and one strand of the ${carried} bundle is a carried end`;
+  const some = (strings: Value): string => (strings === 0 ? 'none' : figure(strings));
   const sides =
-    left === right ? `${figure(left)} at each side` : `${figure(left)} on the left and ${figure(right)} on the right`;
+    left === right
+      ? `${left === 0 ? 'none at the sides' : `${figure(left)} on each side`}`
+      : `${some(left)} on the left and ${some(right)} on the right`;
   return lone === 1
     ? `${count(onBar, 'string')} on the bar${odd}, and ${sides}`
-    : `${count(onBar, 'string')} on the bar and ${sides}${odd}`;
+    : `${count(onBar, 'string')} on the bar${left === right ? ' and' : ','} ${sides}${odd}`;
 };
 
 /** Ways to hang the same chart. */

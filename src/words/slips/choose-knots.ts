@@ -94,7 +94,7 @@ const WORDS: { readonly [Slip in ChoiceSlip]?: (values: Values) => SlipText } = 
   }),
   'two-let-out': ({ startBefore, startBundle }) => ({
     did: 'let two strings out at once',
-    why: `This row goes from ${figure(startBefore)} to ${count(startBundle, 'string')}. With two out, a hole stands at the edge and the sides are no longer alike.`,
+    why: `This row goes from ${figure(startBefore)} to ${count(startBundle, 'string')}. With two out, the edge gets a step, and the sides are no longer alike.`,
     next: 'Let out one string on this side. The next one has its own row.',
   }),
 };

@@ -21,7 +21,7 @@ const WORDS: { readonly [Slip in ChoiceSlip]?: (values: Values) => SlipText } = 
   }),
   'closing-after-opening': ({ fullWidthRow, firstClosingRow }) => ({
     did: `began to close as soon as the width was full, in row ${figure(fullWidthRow)}`,
-    why: `Then the piece would have no straight part, and its end would be far from the last row. Closing begins in row ${figure(firstClosingRow)} here.`,
+    why: `Then the piece would have no straight part, and the bundles would be whole long before the last row. Closing begins in row ${figure(firstClosingRow)} here.`,
     next: 'Find the last row first, and count back from it.',
   }),
   'bundle-counted-as-strings': ({ left, right, knots }) => ({

@@ -24,7 +24,7 @@ const WORDS: { readonly [Slip in ChoiceSlip]?: (values: Values) => SlipText } = 
   }),
   'odd-side-left-odd': ({ eachSide }) => ({
     did: 'left both sides odd',
-    why: `${count(eachSide, 'string')} can’t hang in folds. One end would have no other.`,
+    why: `${count(eachSide, 'string')} can’t hang in folds. One string on each side would have no partner.`,
     next: 'Make each side even with one string more. Think where these strings come from.',
   }),
   'odd-side-rounded-down': ({ eachSide, width }) => ({
@@ -54,13 +54,13 @@ const WORDS: { readonly [Slip in ChoiceSlip]?: (values: Values) => SlipText } = 
   }),
   'likely-trusted': ({ capacity, onBarLikely, low }) => ({
     did: `trusted the likely figure, ${figure(capacity)}`,
-    why: `That sheet puts ${count(onBarLikely, 'string')} on the bar. If the bar takes ${figure(low)}, they stack up and nothing lies flat.`,
-    next: 'Ask of a sheet whether it can be tied on the narrowest ring too.',
+    why: `That plan puts ${count(onBarLikely, 'string')} on the bar. If the bar takes only ${figure(low)}, the knots stack up and nothing lies flat.`,
+    next: 'Ask of a plan whether it can be tied even if the bar takes the least.',
   }),
   'most-on-bar': ({ high, onBarHigh, low }) => ({
-    did: `took the sheet with the most on the bar, ${figure(onBarHigh)}`,
-    why: `It is right only for a bar that takes ${figure(high)}. On one that takes ${figure(low)} the knots would stack up.`,
-    next: 'The more hang on the bar, the fewer rings it fits. Begin with the narrowest ring.',
+    did: `took the plan with the most on the bar, ${figure(onBarHigh)}`,
+    why: `It is right only if the bar takes ${figure(high)}. If it takes ${figure(low)}, the knots stack up.`,
+    next: 'Begin with the least that the bar may take. The more hang on it, the surer you have to be.',
   }),
 };
 

@@ -79,7 +79,7 @@ export const FITTING_WORDS: Readonly<Record<FittingSlip, (sum: SlippedSum) => Sl
     did: 'borrowed four strings, two for each side',
     why:
       isOdd(eachSide) && isOdd(bundle)
-        ? `${figure(eachSide)} and two are ${figure(bundle)}. That is odd again, so it still can’t be made of folds.`
+        ? `${figure(eachSide)} and two more are ${figure(bundle)}. That is odd again, so it still can’t be made of folds.`
         : 'Two more on an odd side leave it odd, so it still can’t be made of folds.',
     next: 'To make an odd number even, one more is enough. Borrow one for each side.',
   }),

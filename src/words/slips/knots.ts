@@ -49,7 +49,7 @@ export const KNOT_WORDS: Readonly<Record<TiedSlip, (tying: SlippedTying) => Slip
   }),
   'two-let-out': ({ row }) => ({
     did: 'let two strings out on one side',
-    why: `A bundle lets out one string a row. Two at once would leave a hole in the edge. Row ${figure(row.row)} keeps ${bundlesOf(row)} together.`,
+    why: `A bundle lets out one string a row. Two at once give the edge a step that everybody sees. Row ${figure(row.row)} keeps ${bundlesOf(row)} together.`,
     next: 'Let one string out, and keep the next one for the row after.',
   }),
   'carry-behind-forgotten': ({ row, acts }) => ({

@@ -64,8 +64,8 @@ export const ORDER_SLIP_WORDS: Readonly<Record<OrderSlip, (values: Values) => Sl
   }),
   'mirror-half-first': ({ core }) => ({
     did: 'began with the half that belongs second',
-    why: `Round this core of ${count(core, 'string')} the left cord goes over first, as the question says. “On the right now” speaks of a cord that has changed sides.`,
-    next: 'Find the half that begins with the left cord. The other one is its mirror image.',
+    why: `Round this core of ${count(core, 'string')} the left string goes over first, as the question says. “On the right now” speaks of a string that has changed sides.`,
+    next: 'Find the half that begins with the left string. The other one is its mirror image.',
   }),
   'joined-on-turning-knot': ({ startBundle, start }) => ({
     did: 'laid the new string in before the turning knot',

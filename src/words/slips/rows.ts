@@ -43,13 +43,13 @@ function howFar({ piece, row, phase }: SlippedRow): string {
     const after = height - row;
     if (after === 0) return last;
     const out = Math.floor(after / closingStep);
-    return `${last} Row ${figure(row)} comes ${count(after, 'row')} before it, so ${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet.`;
+    return `${last} Row ${figure(row)} comes ${count(after, 'row')} before it, so ${out === 0 ? 'all strings are in' : `${count(out, 'string')} on each side ${noun(out, 'is', 'are')} not in yet`}.`;
   }
   const first = 'Row 1 ties the whole bundles and lets nothing out.';
   if (row === null) return `${first} The first strings come out in row ${figure(1 + openingStep)}.`;
   if (row === 1) return first;
   const out = Math.floor((row - 1) / openingStep);
-  return `${first} From there to row ${figure(row)}, ${count(out, 'string')} ${noun(out, 'comes', 'come')} out on each side.`;
+  return `${first} From there to row ${figure(row)}, ${out === 0 ? 'none comes' : `${count(out, 'string')} ${noun(out, 'comes', 'come')}`} out on each side.`;
 }
 
 const rowByRow = ({ phase, piece }: SlippedRow): string =>

@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { PieceModel, PieceShape } from '../../../src/figures/piece/index.ts';
+import { rowCords } from '../../../src/figures/row.ts';
 import { crossingsOf, orderDown, type Path } from '../../../src/figures/strand/index.ts';
+import { lantern } from '../drawn.ts';
 import { chartPlan, modelOf } from './pieces.ts';
 
 /** The order down the base that each knot of the rows has to have, by the craft's table. */
@@ -32,11 +34,14 @@ function orderOf({ leads, bases }: PieceShape): string {
   return orderDown({ strands, crossings: crossingsOf(strands) }, 'leading');
 }
 
+/** The kind of a knot by the name of its shape, which may tell one of its strings from the others. */
+const kindOf = (name: string): string => name.replace(/(?: with \d+)? \d+$/, '');
+
 /** The shapes of a piece in which some string passes on the wrong side of another. */
 const faultsOf = ({ shapes }: PieceModel): string[] =>
   Object.entries(shapes)
     .filter(([name, shape]) => {
-      const order = ORDERS[name.slice(0, name.lastIndexOf(' '))];
+      const order = ORDERS[kindOf(name)];
       return order !== undefined && orderOf(shape) !== order;
     })
     .map(([name]) => name);
@@ -57,10 +62,16 @@ describe('the crossings of a whole piece', { timeout: 20_000 }, () => {
   const model = modelOf(chartPlan('lantern', 16));
 
   it('are those of the craft in every knot, on single strings and on bundles', () => {
-    expect(
-      Object.keys(model.shapes).filter((name) => name.slice(0, name.lastIndexOf(' ')) in ORDERS).length,
-    ).toBeGreaterThan(8);
+    expect(Object.keys(model.shapes).filter((name) => kindOf(name) in ORDERS).length).toBeGreaterThan(8);
     expect(faultsOf(model)).toEqual([]);
+  });
+
+  it('are those of the craft in the rows of a plate too, where strings that change over are told from the others', () => {
+    for (const number of [2, 3, 28, 29]) {
+      const { model: rows } = rowCords(lantern, { row: number }).cords;
+      expect(Object.keys(rows.shapes).filter((name) => / with /.test(name)).length).toBeGreaterThan(0);
+      expect(faultsOf(rows)).toEqual([]);
+    }
   });
 
   it('are found out when any one of them is flipped', () => {

@@ -37,8 +37,8 @@ export const SUM_CHOICES: AskedOf<ChooseGroup['sum']> = {
   },
   'safe-sheet': {
     given: ({ width, capacity, low, high }) =>
-      `The chart is ${count(width, 'column')} wide. The bar most likely takes ${count(capacity, 'string')}. Until a row is tried it may be ${figure(low)}, and it may be ${figure(high)}.`,
-    ask: () => 'Which sheet of numbers can be tied on every ring of this range?',
+      `The chart is ${count(width, 'column')} wide. The bar most likely takes ${count(capacity, 'string')}. Until a row is tried, it may turn out to be ${figure(low)} or ${figure(high)}. A plan was made for each.`,
+    ask: () => 'Which plan is safe, whatever the trial row says?',
     choices: {
       low: ({ low, onBarLow }) => `The one for ${figure(low)}, with ${figure(onBarLow)} on the bar`,
       likely: ({ capacity, onBarLikely }) => `The one for ${figure(capacity)}, with ${figure(onBarLikely)} on the bar`,

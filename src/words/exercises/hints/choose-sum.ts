@@ -11,6 +11,6 @@ export const CHOOSE_SUM_HINTS: Pick<Hints<'choose'>, `look-${ChooseGroup['sum']}
     `Look at the ${figure(strands)} ends that hang down, and at what one cut piece gives.`,
   'do-fold-or-string': () =>
     'A fold hangs by its middle, and both its ends are used. Count pieces first, then ends in one piece.',
-  'look-safe-sheet': ({ low }) => `Look at the narrowest ring of the range, the one that takes ${figure(low)}.`,
-  'do-safe-sheet': () => 'A sheet is safe if its strings on the bar find room on the narrowest ring too.',
+  'look-safe-sheet': ({ low }) => `Think of the least that the bar may take, ${figure(low)}.`,
+  'do-safe-sheet': () => 'A plan is safe if its strings on the bar find room even then.',
 };

@@ -24,8 +24,8 @@ export const ORDER_HINTS: Hints<'order'> = {
   'look-gathering': () => 'Look at what is held by nothing yet, and at what each step still needs in its hand.',
   'do-gathering': () =>
     'Secure the leading strings, gather from both sides, and bring the last two outside. Then tie, and at the very end cut.',
-  'look-square-knot': () => 'Look at which cord is over the core. In the second half it is the other way round.',
-  'do-square-knot': () => 'For each half: lay one cord over, bring the other up through its loop, draw up.',
+  'look-square-knot': () => 'Look at which string is over the core. In the second half it is the other way round.',
+  'do-square-knot': () => 'For each half: lay one string over, bring the other up through its loop, draw up.',
   'look-new-string': ({ startBundle }) =>
     `Look at the knot round the ${figure(startBundle)} strings. May a join fall on it?`,
   'do-new-string': () => 'Get past the edge with the old string. Then lay, tie over, and go on. Scissors come last.',

@@ -8,7 +8,7 @@ import type { Saying } from './saying.ts';
 export const CHOOSE_SUM_STEPS: Readonly<Record<`why-${ChooseGroup['sum']}` | 'chosen', Saying>> = {
   'why-borrow': [
     ({ spare, eachSide, borrowed }) =>
-      `${count(spare, 'string')} are spare, so each side would get ${figure(eachSide)}. ${borrowed === 0 ? 'That is even, and can be made of folds.' : 'That is odd, and folds come in twos. Each side needs one string more.'}`,
+      `${count(spare, 'string')} are spare, so each side would get ${figure(eachSide)}. ${borrowed === 0 ? 'That is even, and can be made of folds.' : 'That is odd, and a fold is two strings. Each side lacks one.'}`,
   ],
   'why-odd-half': [
     ({ eachSide, strands, onBar, borrowed }) =>
@@ -20,7 +20,7 @@ export const CHOOSE_SUM_STEPS: Readonly<Record<`why-${ChooseGroup['sum']}` | 'ch
   ],
   'why-safe-sheet': [
     ({ low, onBarLow, capacity, onBarLikely }) =>
-      `The sheet for ${figure(capacity)} puts ${figure(onBarLikely)} strings on the bar. If the bar takes only ${figure(low)}, they do not lie flat. ${figure(onBarLow)} do, on this ring and on every wider one.`,
+      `The plan for ${figure(capacity)} puts ${figure(onBarLikely)} strings on the bar. If the bar takes only ${figure(low)}, they do not lie flat. ${figure(onBarLow)} lie flat even then.`,
   ],
   chosen: chosen(SUM_CHOICES),
 };

@@ -24,7 +24,13 @@ export const FITTING_STEPS: Readonly<Record<FittingStepKey, Saying>> = {
   spare: asInFit('spare'),
   'nothing-spare': [({ width }) => `All ${count(width, 'string')} find a place. Nothing is spare.`],
   halved: asInFit('halved'),
-  'half-even': asInFit('half-even'),
+  // That nothing is borrowed is a step of its own here.
+  'half-even': [
+    ({ half }) =>
+      half === 0
+        ? 'Nothing on each side counts as even.'
+        : `${figure(half)} is even, so it can be made of folds, which are two strings each.`,
+  ],
   'half-odd': asInFit('half-odd'),
   'borrow-two': asInFit('borrow-two'),
   'nothing-to-borrow': [() => 'Nothing has to be borrowed from the bar.'],

@@ -23,13 +23,13 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
     ({ row, mountedLeft, mountedRight, letOut, left, right }) =>
       row === 1
         ? `Row 1 lets nothing out. The bundles are as they were hung: ${both(left, right)}.`
-        : `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out. By row ${figure(row)} it is time for ${count(letOut, 'string')} on each side to be out. That leaves ${both(left, right)}.`,
+        : `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out. By row ${figure(row)} ${letOut === 0 ? 'none has come out yet' : `it is time for ${count(letOut, 'string')} on each side to be out`}. That leaves ${both(left, right)}.`,
   ],
   'row-closing': [
     ({ row, height, closingLeft, closingRight, rowsAfter, stillOut, left, right }) =>
       rowsAfter === 0
         ? `Row ${figure(height)} is the last row. It has its whole bundles: ${both(left, right)}.`
-        : `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}. Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet. That leaves ${both(left, right)}.`,
+        : `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}. Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${stillOut === 0 ? 'all strings are in' : `${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet`}. That leaves ${both(left, right)}.`,
   ],
   'row-at-full-width': [
     ({ row, fullWidthRow }) =>
