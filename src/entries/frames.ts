@@ -34,12 +34,16 @@ export interface Note {
   readonly html: string;
   /** Said by the writer to the speaker, or left out of the frame because only readers need it. */
   readonly from: 'writer' | 'lesson';
+  /** Has no room under its frame on the hand-out, and is left to the speaker and to the lesson. */
+  readonly long: boolean;
 }
 
 /** Lines of prose that stand on one frame, and the letters of a line, at the size that is read from eight metres. */
 export const FRAME_LINES = 9;
 /** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
-export const REST_LINES = 3;
+export const REST_LINES = 2;
+/** What lies between two paragraphs, in lines. */
+const GAP_LINES = 0.5;
 const LINE_LETTERS = 56;
 
 /** The longest note to the speaker, in letters: it has to stand under its frame on a sheet of six. */
@@ -199,9 +203,13 @@ export function framesOf(html: string, title: string): { readonly frames: readon
 
   const note = (element: Element, from: Note['from'], to: Draft) => {
     const inside = insideOf(html, element).trim();
-    if (from === 'writer' && oneLine(textIn(element)).length > NOTE_LETTERS)
+    const letters = oneLine(textIn(element)).length;
+    if (from === 'writer' && letters > NOTE_LETTERS)
       throw new Error(`${title}: a note to the speaker is too long. At most ${NOTE_LETTERS} letters would do.`);
-    if (inside !== '') to.notes.push({ html: tagOf(element) === 'span' ? `<p>${inside}</p>` : inside, from });
+    if (inside === '') return;
+    const before = to.notes.reduce((sum, each) => sum + oneLine(parse(each.html).text).length, 0);
+    const said = tagOf(element) === 'span' ? `<p>${inside}</p>` : inside;
+    to.notes.push({ html: said, from, long: from === 'lesson' && before + letters > NOTE_LETTERS });
   };
 
   const take = (node: Element, wrap: (inside: string) => string, seen: boolean): void => {
@@ -245,13 +253,14 @@ export function framesOf(html: string, title: string): { readonly frames: readon
       drafts.push({ ...alone, name: nameOf(node, kind, name), blocks: [{ html: body, seen }] });
     } else {
       const lines = seen ? linesIn(node) : 0;
+      const gap = open.lines > 0 && lines > 0 ? GAP_LINES : 0;
       const most = open.lines <= REST_LINES ? FRAME_LINES + REST_LINES : FRAME_LINES;
-      if (open.blocks.length > 0 && !open.leads && open.lines + lines > most) {
+      if (open.blocks.length > 0 && !open.leads && open.lines + gap + lines > most) {
         close();
         open.goesOn = true;
       }
       open.blocks.push({ html: body, seen });
-      open.lines += lines;
+      open.lines += (open.blocks.length > 1 ? gap : 0) + lines;
       if (seen) open.leads = /:$/.test(oneLine(textIn(node)));
     }
     sectionBegun = false;

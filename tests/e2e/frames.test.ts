@@ -369,6 +369,167 @@ test('figures that the speaker enters hold in the room, and in no other tab', as
   await expect(nowIn(page).locator('svg title')).toContainText('26 columns');
 });
 
+test('a high chart is shown whole, and then its rows large enough to be counted, with their numbers', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await openRoom(page, 'outline');
+  const frame = await page.locator('[data-kind="plate"]:has(.fig-placing)').first().getAttribute('data-frame');
+  await page.keyboard.type(frame ?? '');
+  await page.keyboard.press('Enter');
+  /** Numbers that are seen on the frame: of the columns above the chart, and of the rows beside it; and a row's height. */
+  const seen = () =>
+    nowIn(page).evaluate((now) => {
+      const places = [...now.querySelectorAll('svg text')]
+        .map((text) => ({ number: Number(text.textContent), box: text.getBoundingClientRect() }))
+        .filter(({ box }) => box.width > 0);
+      const least = Math.min(...places.map(({ box }) => box.top));
+      const rows = places.filter(({ box }) => box.top > least + 20).sort((one, other) => one.number - other.number);
+      const [first, last] = [rows[0], rows.at(-1)];
+      if (!first || !last) throw new Error('no rows have numbers');
+      return {
+        columns: places.filter(({ box }) => box.top <= least + 20).map(({ number }) => number),
+        rows: rows.map(({ number }) => number),
+        height: (last.box.top - first.box.top) / (last.number - first.number),
+      };
+    });
+  const whole = await seen();
+  expect(whole.rows).toEqual(expect.arrayContaining([1, 32]));
+  expect(whole.height).toBeLessThan(24);
+  await page.keyboard.press('ArrowRight');
+  const upper = await seen();
+  await page.keyboard.press('ArrowRight');
+  const lower = await seen();
+  for (const part of [upper, lower]) {
+    expect(part.height).toBeGreaterThan(30);
+    expect(part.columns).toEqual(expect.arrayContaining([1, 26]));
+  }
+  expect(Math.max(...upper.rows)).toBeLessThan(Math.min(...lower.rows));
+  expect(lower.rows).toContain(32);
+  await expectFrame(page, Number(frame));
+  await page.keyboard.press('ArrowRight');
+  await expectFrame(page, Number(frame) + 1);
+  await page.keyboard.press('o');
+  const viewBox = () => page.locator(`[data-frame="${frame}"] .fig-placing`).getAttribute('viewBox');
+  expect(await viewBox()).toMatch(/^0 0 /);
+});
+
+test('a room explains aloud and compares, and what is said of an answer has room on the frame', async ({ page }) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await openRoom(page, 'sum');
+  const showFrameOf = async (id: string) => {
+    const frame = await page.locator(`[data-frame]:has(#${id})`).getAttribute('data-frame');
+    await page.keyboard.type(frame ?? '');
+    await page.keyboard.press('Enter');
+  };
+  await showFrameOf('why-two');
+  await expect(nowIn(page).getByRole('textbox')).toHaveCount(0);
+  await nowIn(page).getByRole('button', { name: 'Compare with a model answer' }).click();
+  await expect(nowIn(page).getByText('A maker might say:')).toBeVisible();
+  expect(await faultsOf(page)).toEqual([]);
+  await page.evaluate(() => (document.activeElement as HTMLElement | null)?.blur());
+  await showFrameOf('folds-to-cut');
+  const before = await nowIn(page).getAttribute('data-fit');
+  await nowIn(page).getByRole('textbox').fill('1');
+  await page.keyboard.press('Enter');
+  await expect(nowIn(page).locator('.exercise-say')).not.toBeEmpty();
+  await nowIn(page).getByRole('button', { name: 'Show the working' }).click();
+  await expect(nowIn(page).locator('.exercise-say .working li').first()).toBeInViewport();
+  expect(Number(await nowIn(page).getAttribute('data-fit'))).toBeGreaterThan(Number(before));
+});
+
+test('an exercise with other figures is fitted again: no chart to mark and no place of a fault is cut', async ({
+  page,
+}) => {
+  test.setTimeout(60_000);
+  await page.setViewportSize({ width: 1280, height: 720 });
+  for (const [lesson, id] of [
+    ['closing', 'closing-spot'],
+    ['shape', 'mark-corners'],
+  ] as const) {
+    await openRoom(page, lesson);
+    const frame = await page.locator(`[data-frame]:has(#${id})`).getAttribute('data-frame');
+    await page.keyboard.type(frame ?? '');
+    await page.keyboard.press('Enter');
+    while ((await page.locator(`#${id}`).getAttribute('data-phase')) === 'worked')
+      await page.keyboard.press('ArrowRight');
+    for (let more = 0; more < 16; more += 1) {
+      expect(await faultsOf(page), `${id}, ${more}`).toEqual([]);
+      const asked = page.locator(`#${id} form > .question`);
+      const before = (await asked.textContent()) ?? '';
+      // In a frame that looks for the place of a fault the button is not seen yet.
+      await page
+        .locator(`#${id}`)
+        .getByRole('button', { name: 'Another like it', includeHidden: true })
+        .dispatchEvent('click');
+      await expect(asked).not.toHaveText(before);
+    }
+  }
+});
+
+test.describe('with colours that the reader has chosen', () => {
+  test.use({ contextOptions: { forcedColors: 'active' } });
+
+  test('frames are read, controls have edges, and pointer and drawing stand out', async ({ context, page }) => {
+    await openRoom(page, 'sum', '#4');
+    const speaker = await openOther(context, page);
+    const colours = (window: Page, selector: string) =>
+      window
+        .locator(selector)
+        .first()
+        .evaluate((element) => {
+          const { color, backgroundColor, borderTopColor, borderTopWidth, borderTopStyle, stroke } =
+            getComputedStyle(element);
+          const drawn = document.createElement('span');
+          document.body.append(drawn);
+          const system = (name: string) => {
+            drawn.style.color = name;
+            return getComputedStyle(drawn).color;
+          };
+          const found = {
+            color,
+            backgroundColor,
+            stroke,
+            edge: borderTopStyle === 'none' ? 0 : Number.parseFloat(borderTopWidth),
+            edgeColour: borderTopColor,
+            canvas: system('Canvas'),
+            text: system('CanvasText'),
+            highlight: system('Highlight'),
+          };
+          drawn.remove();
+          return found;
+        });
+    const words = await colours(page, '[data-now] .frame-body p');
+    expect(words.color).toBe(words.text);
+    for (const button of await speaker.locator('.reins [data-do]').all()) {
+      const { edge, edgeColour, canvas } = await colours(
+        speaker,
+        `.reins [data-do="${await button.getAttribute('data-do')}"]`,
+      );
+      expect(edge).toBeGreaterThan(0);
+      expect(edgeColour).not.toBe(canvas);
+    }
+    const standing = () =>
+      speaker.locator('[data-do="draw"]').evaluate((button) => getComputedStyle(button).outlineStyle);
+    const before = await standing();
+    await speaker.keyboard.press('d');
+    await expect(speaker.locator('[data-do="draw"]')).toHaveAttribute('aria-pressed', 'true');
+    expect(await standing()).not.toBe(before);
+    const paper = (await nowIn(speaker).locator('.frame-paper').boundingBox()) ?? { x: 0, y: 0, width: 1, height: 1 };
+    await speaker.mouse.move(paper.x + paper.width * 0.3, paper.y + paper.height * 0.8);
+    await speaker.mouse.down();
+    await speaker.mouse.move(paper.x + paper.width * 0.6, paper.y + paper.height * 0.9, { steps: 3 });
+    await speaker.mouse.up();
+    const line = await colours(page, '[data-now] [data-ink]');
+    expect(line.stroke).toBe(line.highlight);
+    await speaker.keyboard.press('p');
+    await speaker.mouse.move(paper.x + paper.width * 0.5, paper.y + paper.height * 0.5);
+    await expect(page.locator('[data-pointer]')).toBeVisible();
+    const pointer = await colours(page, '[data-pointer]');
+    expect(pointer.edgeColour).toBe(pointer.highlight);
+  });
+});
+
 test('a case is worked line by line, and then the exercise takes its place', async ({ page }) => {
   const frame = 'sum-worked';
   await openRoom(page);

@@ -52,6 +52,54 @@ test('everything that is said can be found without a network, and the address ke
   await expect(page.getByRole('searchbox')).toHaveValue('innermost string');
 });
 
+test('either window of a showing is closed and opened again without a network, and finds its place, its time and what was drawn', async ({
+  page,
+  context,
+}) => {
+  test.setTimeout(90_000);
+  const awake = (window: Page) => window.locator('[data-awake]').waitFor();
+  const openOther = async (from: Page): Promise<Page> => {
+    const [other] = await Promise.all([context.waitForEvent('page'), from.keyboard.press('s')]);
+    await awake(other);
+    return other;
+  };
+  const now = (window: Page) => window.locator('[data-frame][data-now]');
+  const drawn = (window: Page) => now(window).locator('[data-ink] path').getAttribute('d');
+
+  await kept(page);
+  await context.setOffline(true);
+  await page.goto('lessons/widening/frames/#5');
+  await awake(page);
+  const speaker = await openOther(page);
+  await speaker.keyboard.press('t');
+  await speaker.keyboard.press('d');
+  const paper = await now(speaker).locator('.frame-paper').boundingBox();
+  if (!paper) throw new Error('the speaker sees no frame');
+  await speaker.mouse.move(paper.x + paper.width / 4, paper.y + paper.height / 2);
+  await speaker.mouse.down();
+  await speaker.mouse.move(paper.x + paper.width / 2, paper.y + paper.height / 3, { steps: 3 });
+  await speaker.mouse.up();
+  await expect(now(page).locator('[data-ink] path')).toHaveCount(1);
+  const line = await drawn(page);
+  await expect(speaker.locator('[data-used]')).toHaveText(/^0:0[2-9]$/);
+
+  await speaker.close();
+  const again = await openOther(page);
+  await expect(now(again)).toHaveAttribute('data-frame', '5');
+  expect(await drawn(again)).toBe(line);
+  await expect(again.getByRole('button', { name: 'Run the timer' })).toHaveAttribute('aria-pressed', 'true');
+  await expect(again.locator('[data-used]')).toHaveText(/^0:(0[2-9]|[1-5]\d)$/);
+
+  await page.close();
+  const room = await openOther(again);
+  await expect(room.locator('[data-frames]')).toHaveAttribute('data-look', 'room');
+  await expect(now(room)).toHaveAttribute('data-frame', '5');
+  expect(await drawn(room)).toBe(line);
+  await again.keyboard.press('Escape');
+  await again.keyboard.press('ArrowRight');
+  await expect(now(room)).toHaveAttribute('data-frame', '6');
+});
+
 test('with a network the search page is whole, too, and says when nothing was found', async ({ page }) => {
   await page.goto('search/?q=zzzzqq');
   await expect(page.getByRole('status')).toHaveText(/^Nothing is said of “zzzzqq”\./);

@@ -7,7 +7,7 @@ import { exercises, type KindName, type Level, type OptionsOf } from '../../src/
 import { answerWords } from '../../src/words/exercises/answer-words.ts';
 import { choicesIn } from '../../src/words/exercises/choices.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
-import { exerciseSheet, expectQuestion } from './learner.ts';
+import { exerciseSheet, expectQuestion, LESSON_NAMES, LESSONS } from './learner.ts';
 
 interface Known {
   readonly id: string;
@@ -21,8 +21,8 @@ const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 const papers = (page: Page) => page.locator('article.paper');
 
 /** The lesson's exercises, read off the lesson itself. */
-async function exercisesOf(page: Page): Promise<Known[]> {
-  await page.goto(LESSON);
+async function exercisesOf(page: Page, lesson = LESSON): Promise<Known[]> {
+  await page.goto(lesson);
   const sheets = await page.locator('section.exercise').evaluateAll((all) =>
     all.map((sheet) => ({
       id: sheet.id,
@@ -109,6 +109,62 @@ test('the key has what is right on every sheet, and no sheet has it', async ({ p
   await expect(page).not.toHaveURL(/show=key/);
   await expect(papers(page).getByRole('table')).toHaveCount(0);
 });
+
+// Three lessons between them have every kind of exercise; they are printed, and the others are read as they stand.
+const PRINTED: readonly string[] = ['cutting', 'closing', 'reading'];
+
+for (const lesson of LESSON_NAMES)
+  test(`sheet and key of “${LESSONS[lesson]}” are as the solver has them, and another class has other figures`, async ({
+    page,
+  }) => {
+    test.setTimeout(60_000);
+    const address = `lessons/${LESSONS[lesson]}/`;
+    const known = await exercisesOf(page, address);
+    expect(known.length).toBeGreaterThanOrEqual(3);
+    const read = async (show: string): Promise<string> => {
+      await page.goto(`${address}sheets/?class=low-water-5&learners=2${show}`);
+      await expect(papers(page)).toHaveCount(show ? 1 : 2);
+      await expect(papers(page).first().locator('.paper-exercise')).toHaveCount(known.length);
+      if (PRINTED.includes(lesson)) return (await printed(page)).all;
+      await page.emulateMedia({ media: 'print' });
+      const text = plain((await papers(page).allInnerTexts()).join(' '));
+      await page.emulateMedia({ media: 'screen' });
+      return text;
+    };
+
+    const sheets = await read('');
+    for (const learner of [1, 2])
+      for (const exercise of known) {
+        const problem = made(exercise, 'low-water-5', learner);
+        const { given, ask, parts = [] } = questionWords(problem);
+        for (const words of [given, ask, ...parts]) if (words) expect(sheets).toContain(plain(words));
+      }
+    const key = await read('&show=key');
+    for (const learner of [1, 2])
+      for (const exercise of known) {
+        const problem = made(exercise, 'low-water-5', learner);
+        const answers = answerWords(exercise.kind as 'sum', problem, exercises[exercise.kind as 'sum'].solve(problem));
+        expect(answers.length).toBeGreaterThan(0);
+        const row = papers(page).locator('.paper-exercise').nth(known.indexOf(exercise)).locator('tbody tr');
+        const stands = plain((await row.nth(learner - 1).textContent()) ?? '');
+        for (const { value } of answers) {
+          expect(stands, `${exercise.id}, sheet ${learner}`).toContain(plain(value));
+          expect(key).toContain(plain(value));
+        }
+      }
+
+    const questions = () => papers(page).first().locator('.paper-exercise .question').allInnerTexts();
+    await page.goto(`${address}sheets/?class=low-water-5&learners=1`);
+    await expect(papers(page)).toHaveCount(1);
+    const first = await questions();
+    await page.goto(`${address}sheets/?class=high-water-8&learners=1`);
+    await expect(papers(page).first()).toContainText('high-water-8');
+    const other = await questions();
+    expect(other).toHaveLength(first.length);
+    // A question of one figure may come out alike by chance; a whole sheet may not.
+    const alike = other.filter((asked, at) => asked === first[at]);
+    expect(alike.length).toBeLessThanOrEqual(first.length / 3);
+  });
 
 test('another class has other figures, and the same code the same ones on any device', async ({ page, browser }) => {
   const questions = async (on: Page, code: string) => {

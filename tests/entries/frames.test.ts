@@ -53,7 +53,7 @@ describe('a lesson in frames', () => {
   });
 
   it('leaves no rest of a passage alone where the frame before it can take it', () => {
-    const [long, short] = [`<p>${words(60)}</p>`, `<p>${words(20)}</p>`];
+    const [long, short] = [`<p>${words(60)}</p>`, `<p>${words(14)}</p>`];
     expect(frames(`<h2>A</h2>${long}${short}${plate(1)}`).map(({ kind }) => kind)).toEqual(['prose', 'plate']);
     expect(frames(`<h2>A</h2>${long}${long}`)).toHaveLength(2);
     expect(frames(`<h2>A</h2>${long}${plate(1)}${short}`)).toHaveLength(3);
@@ -139,9 +139,18 @@ describe('the marks of a lesson', () => {
     expect(found).toHaveLength(1);
     expect(found[0]?.body).toBe('<p>Seen. Seen too.</p>');
     expect(found[0]?.notes).toEqual([
-      { html: '<p>Read.</p>', from: 'lesson' },
-      { html: '<p>Only read.</p>', from: 'lesson' },
+      { html: '<p>Read.</p>', from: 'lesson', long: false },
+      { html: '<p>Only read.</p>', from: 'lesson', long: false },
     ]);
+  });
+
+  it('leave a passage for readers off the hand-out where it has no room under its frame', () => {
+    const said = `<div data-mark="speaker-notes"><p>${'a'.repeat(NOTE_LETTERS - 20)}</p></div>`;
+    const read = (letters: number) => `<div data-mark="readers-only"><p>${'b'.repeat(letters)}</p></div>`;
+    const longs = (html: string) => frames(`<p>a</p>${html}`)[0]?.notes.map(({ long }) => long);
+    expect(longs(said + read(20))).toEqual([false, false]);
+    expect(longs(said + read(21))).toEqual([false, true]);
+    expect(longs(read(NOTE_LETTERS) + read(1))).toEqual([false, true]);
   });
 
   it('show the room what no reader sees', () => {

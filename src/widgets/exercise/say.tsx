@@ -1,4 +1,4 @@
-import { createEffect, createMemo, createSignal, type JSX, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, type JSX, onMount, Show } from 'solid-js';
 import { fieldLabel } from '../../words/exercises/labels.ts';
 import { ExerciseFrame, type ExerciseProps } from './frame.tsx';
 import { lateJudge } from './late-judge.ts';
@@ -8,6 +8,8 @@ import type { Entered, EntryProps, KindView } from './view.ts';
 const checking = later(() => import('./say-check.tsx'));
 
 const textIn = (entered: Entered): string => String(entered['text'] ?? '');
+/** On a frame a room explains aloud, and nobody writes. */
+const isAloud = (): boolean => typeof document !== 'undefined' && document.querySelector('[data-frames]') !== null;
 const isWritten = (entered: Entered): boolean => textIn(entered).trim() !== '';
 /** The points ticked; null until the sentence was compared. */
 const pointsIn = (entered: Entered): readonly unknown[] | null =>
@@ -17,7 +19,11 @@ const pointsIn = (entered: Entered): readonly unknown[] | null =>
 function SayEntry(props: EntryProps<'say'>): JSX.Element {
   const [part, setPart] = createSignal<Awaited<ReturnType<typeof checking.ready>> | null>(null);
   // A memo, so that a tick does not draw the points anew and lose the focus.
-  const shown = createMemo(() => isWritten(props.entered) && pointsIn(props.entered) !== null);
+  /** Known when the page is awake; what the page was built with says nothing of a room. */
+  const [aloud, setAloud] = createSignal(false);
+  onMount(() => setAloud(isAloud()));
+  const isGiven = (entered: Entered): boolean => isWritten(entered) || aloud();
+  const shown = createMemo(() => isGiven(props.entered) && pointsIn(props.entered) !== null);
   createEffect(() => {
     if (shown()) void checking.ready().then(setPart);
   });
@@ -48,9 +54,9 @@ function SayEntry(props: EntryProps<'say'>): JSX.Element {
       <button
         type="button"
         data-needs-script
-        aria-disabled={!isWritten(props.entered)}
+        aria-disabled={!isGiven(props.entered)}
         onClick={() => {
-          if (isWritten(props.entered) && pointsIn(props.entered) === null) props.onEnter('points', []);
+          if (isGiven(props.entered) && pointsIn(props.entered) === null) props.onEnter('points', []);
         }}
       >
         Compare with a model answer
@@ -72,7 +78,7 @@ export const view: KindView<'say'> = {
   ...lateJudge<'say'>(checking.ready),
   outcome: ({ outcome }) => checking.part()?.outcomes[outcome] ?? '',
   answer: (entered) =>
-    ({ points: isWritten(entered) ? entered['points'] : null }) as ReturnType<KindView<'say'>['answer']>,
+    ({ points: isWritten(entered) || isAloud() ? entered['points'] : null }) as ReturnType<KindView<'say'>['answer']>,
   Entry: SayEntry,
   // The model answer is for comparing: something of the learner's own comes first.
   showsWorking: isWritten,

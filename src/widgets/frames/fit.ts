@@ -6,38 +6,109 @@ const WIDTH = 1280;
 const SAFE = 28.4;
 /** Labels that stand side by side are this far apart. */
 const APART = 8;
-/** From airy to tight; `src/styles/frames.css` says what each means. */
-const TIGHTEST = 3;
-/** A drawing higher than this beside its width stands next to its caption instead of over it. */
-const TALL = 0.52;
+/** From the size for few words to a tight one; `src/styles/frames.css` says what each means. */
+const TIGHTEST = 7;
+/** The size of a drawing’s caption, and of what is entered beside one: larger, it would take the drawing’s room. */
+const PLAIN = 2;
+/** An exercise is asked one size smaller than words that stand alone, so that there is room for what is said of it. */
+const ASKED = 1;
 
 const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('[data-frame-body]');
 
-function overflows(frame: HTMLElement, steps: Steps): boolean {
+/** The words of a stage stand beside its drawing, in the middle of its height, so they can be too much for that alone. */
+const isTooMuch = (body: HTMLElement): boolean =>
+  [body, ...body.querySelectorAll('.stages')].some(
+    (box) => box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1,
+  );
+
+/** The steps of a frame in groups of one size, each as the steps in which it can be at its fullest. */
+const turnsOf = ({ turns, count }: Steps): readonly (readonly number[])[] => turns ?? [[count - 1]];
+
+function overflows(frame: HTMLElement, steps: Steps, turn: readonly number[]): boolean {
   const body = bodyOf(frame);
-  if (!body) return false;
-  // Stages, and the parts of an exercise, take the place of one another; all else only comes to what stands there.
-  const stagesOrParts =
-    frame.querySelector('.stages, .exercise:is([data-level="worked"], [data-kind="spot"])') !== null;
-  const moments = stagesOrParts ? Array.from({ length: steps.count }, (_, step) => step) : [steps.count - 1];
-  return moments.some((step) => {
-    steps.show(step);
-    return body.scrollHeight > body.clientHeight + 1 || body.scrollWidth > body.clientWidth + 1;
-  });
+  return (
+    body !== null &&
+    turn.some((step) => {
+      steps.show(step);
+      return isTooMuch(body);
+    })
+  );
+}
+
+/** The largest size that a frame is begun with. */
+function largestOf(frame: HTMLElement): number {
+  if (['plate', 'knot', 'try-it', 'opening'].includes(frame.dataset['kind'] ?? '')) return PLAIN;
+  const asked = frame.querySelector<HTMLElement>('.exercise')?.dataset['kind'];
+  if (asked === undefined) return 0;
+  return ['mark', 'row', 'spot', 'order'].includes(asked) ? PLAIN : ASKED;
+}
+
+/** The size of each turn of a frame, as it was fitted, and the size that it needs with what has been said of an answer. */
+const sizes = new WeakMap<HTMLElement, readonly number[]>();
+const grown = new WeakMap<HTMLElement, number>();
+
+/** Steps of a frame that has been fitted: each in the size of its turn. */
+export function fittedSteps(frame: HTMLElement): Steps {
+  const steps = stepsOf(frame);
+  return {
+    ...steps,
+    show: (step) => {
+      steps.show(step);
+      const fitted = sizes.get(frame);
+      if (!fitted) return;
+      const turn = turnsOf(steps).findIndex((each) => step <= (each.at(-1) ?? 0));
+      const size = String(Math.max(fitted[turn] ?? fitted.at(-1) ?? PLAIN, grown.get(frame) ?? 0));
+      if (frame.dataset['fit'] !== size) frame.dataset['fit'] = size;
+    },
+  };
+}
+
+/**
+ * Makes room for what has come to stand under an exercise, or gives back the room when it is gone. What has no room even
+ * at the smallest size is scrolled to.
+ *
+ * @param said what has just been said of an answer, if anything
+ */
+export function refit(frame: HTMLElement, said: Element | null): void {
+  const body = bodyOf(frame);
+  const fitted = sizes.get(frame);
+  grown.delete(frame);
+  // A case that is worked through has the figures it was built with.
+  if (!body || !fitted || frame.querySelector('[data-phase="worked"]')) return;
+  fitCells(frame);
+  for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
+    frame.dataset['fit'] = String(size);
+    grown.set(frame, size);
+    if (!isTooMuch(body)) return;
+  }
+  said?.scrollIntoView({ block: 'nearest' });
 }
 
 const box = (svg: SVGSVGElement): DOMRect | undefined => svg.viewBox.baseVal ?? undefined;
 
+/** A drawing stands over its caption or beside it, whichever makes it larger. */
 function shape(frame: HTMLElement): void {
   const svg = frame.querySelector<SVGSVGElement>('.plate-ground > svg');
   const size = svg && box(svg);
-  if (size && size.width > 0) frame.dataset['shape'] = size.height / size.width > TALL ? 'tall' : 'wide';
+  if (!svg || !size || size.width === 0) return;
+  if (frame.dataset['kind'] !== 'plate') {
+    frame.dataset['shape'] = 'wide';
+    return;
+  }
+  const drawnAs = (shape: string): number => {
+    frame.dataset['shape'] = shape;
+    const { width, height } = svg.getBoundingClientRect();
+    return Math.min(width / size.width, height / size.height);
+  };
+  frame.dataset['fit'] = String(PLAIN);
+  const beside = drawnAs('tall');
+  if (drawnAs('wide') < beside) frame.dataset['shape'] = 'tall';
 }
 
 /** Room for a chart to mark, in units of the frame: beside its question, or below it where it is wide. */
-const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 350 } } as const;
+const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 380 } } as const;
 /** The largest cell that is wanted, what its line takes, and the lowest row with room for a number of its own. */
-const CELL = { most: 40, line: 1.2, numbered: 32 };
+const CELL = { most: 50, line: 1.2, numbered: 32 };
 
 /** Makes the cells of a chart to mark as large as lets the whole of it stand on its frame. */
 function fitCells(frame: HTMLElement): void {
@@ -120,8 +191,8 @@ export function fitLabels(frame: HTMLElement): void {
 }
 
 /**
- * Fits frames: each gets the largest of four sizes at which nothing is cut. Prose that is too long at the smallest is
- * shown in pages. Both windows measure in a frame of one size, so they come to the same.
+ * Fits frames: each turn of a frame gets the largest of eight sizes at which nothing is cut. Prose that is too long at
+ * the smallest is shown in pages. Both windows measure in a frame of one size, so they come to the same.
  *
  * @param deck holds the frames
  */
@@ -130,17 +201,27 @@ export function fitFrames(deck: HTMLElement, frames: readonly HTMLElement[]): vo
   for (const frame of frames) {
     delete frame.dataset['pages'];
     bodyOf(frame)?.style.removeProperty('--page');
+    grown.delete(frame);
+    sizes.delete(frame);
+    stepsOf(frame).show(0);
     shape(frame);
     fitCells(frame);
   }
-  let open = frames.filter((frame) => !frame.hidden);
-  for (let fit = 0; fit <= TIGHTEST && open.length > 0; fit += 1) {
-    for (const frame of open) frame.dataset['fit'] = String(fit);
-    open = open.filter((frame) => overflows(frame, stepsOf(frame)));
-  }
-  for (const frame of open) {
+  for (const frame of frames) {
+    if (frame.hidden) continue;
+    const steps = stepsOf(frame);
     const body = bodyOf(frame);
-    if (!body || !['prose', 'list', 'caution', 'aside', 'slip'].includes(frame.dataset['kind'] ?? '')) continue;
+    let fits = true;
+    const fitted = turnsOf(steps).map((turn) => {
+      for (let size = largestOf(frame); size <= TIGHTEST; size += 1) {
+        frame.dataset['fit'] = String(size);
+        if (!overflows(frame, steps, turn)) return size;
+      }
+      fits = false;
+      return TIGHTEST;
+    });
+    sizes.set(frame, fitted);
+    if (fits || !body || !['prose', 'list', 'caution', 'aside', 'slip'].includes(frame.dataset['kind'] ?? '')) continue;
     frame.dataset['pages'] = '2';
     const gap = Number.parseFloat(getComputedStyle(body).columnGap) || 0;
     frame.dataset['pages'] = String(Math.max(1, Math.round((body.scrollWidth + gap) / (body.clientWidth + gap))));

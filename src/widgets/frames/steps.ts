@@ -1,8 +1,17 @@
+import { bandsOf, CHARTS, showBand } from './near.ts';
+
 /** What a frame brings one after the other. */
 export interface Steps {
   /** From 1. */
   readonly count: number;
   readonly show: (step: number) => void;
+  /**
+   * Steps that take the place of one another, in groups of one size; left out, each step only adds to the one before,
+   * so the last has everything.
+   */
+  readonly turns?: readonly (readonly number[])[];
+  /** The step that stands there when the showing has gone on to other frames; left out, the last. */
+  readonly done?: number;
 }
 
 const all = (within: Element, wanted: string): HTMLElement[] => [...within.querySelectorAll<HTMLElement>(wanted)];
@@ -24,6 +33,7 @@ function stages(row: HTMLElement): Steps {
   const shown = all(row, ':scope > li');
   return {
     count: shown.length + 1,
+    turns: [Array.from({ length: shown.length + 1 }, (_, step) => step)],
     show: (step) => {
       row.toggleAttribute('data-together', step >= shown.length);
       for (const [at, stage] of shown.entries()) stage.toggleAttribute('data-away', at !== step && step < shown.length);
@@ -39,9 +49,26 @@ function exerciseSteps(exercise: HTMLElement): Steps {
   const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : ['asked'];
   return {
     count: before + phases.length,
+    // The last line of the working has all the others above it; what is asked then has the frame to itself.
+    turns: [...(before > 0 ? [[before - 1]] : []), phases.map((_, phase) => before + phase)],
     show: (step) => {
       exercise.dataset['phase'] = step < before ? 'worked' : phases[step - before];
       reveal.show(step);
+    },
+  };
+}
+
+/** A high chart: the whole of it, and then its parts, large enough for their cells to be counted. */
+function chartParts(frame: HTMLElement, chart: SVGSVGElement): Steps | null {
+  const bands = bandsOf(chart);
+  if (bands.length === 0) return null;
+  return {
+    count: bands.length + 1,
+    done: 0,
+    turns: [[0]],
+    show: (step) => {
+      frame.toggleAttribute('data-near', step > 0);
+      showBand(chart, bands[step - 1] ?? null);
     },
   };
 }
@@ -61,6 +88,9 @@ export function stepsOf(frame: HTMLElement): Steps {
   if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 2) return stages(knot);
   const exercise = body.querySelector<HTMLElement>('.exercise:is([data-level="worked"], [data-kind="spot"])');
   if (exercise) return exerciseSteps(exercise);
+  const chart = frame.dataset['kind'] === 'plate' ? body.querySelector<SVGSVGElement>(CHARTS) : null;
+  const parts = chart && chartParts(frame, chart);
+  if (parts) return parts;
   const slip = body.querySelector('.slip dl');
   if (slip) {
     const said = all(slip, 'dt').map((word) => [

@@ -4,7 +4,7 @@
  */
 import { BLOCKED, frameWords, OTHER_WORDS, planWords, timeUsed } from '../../words/frame-words.ts';
 import { isAlike, keptFigures, takeFigures } from './figures.ts';
-import { fitFrames, fitLabels } from './fit.ts';
+import { fitFrames, fitLabels, fittedSteps, refit } from './fit.ts';
 import { longer, placeOn, showInk } from './ink.ts';
 import { keyed, type Pressed, type Wish } from './keys.ts';
 import {
@@ -32,7 +32,7 @@ import {
   seenBy,
   spentAt,
 } from './show.ts';
-import { type Steps, stepsOf } from './steps.ts';
+import type { Steps } from './steps.ts';
 
 const main = document.querySelector<HTMLElement>('[data-frames]');
 const deckElement = main?.querySelector<HTMLElement>('[data-deck]');
@@ -90,7 +90,7 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
         );
     }
     fitFrames(deckRoot, changed);
-    steps = frames.map((frame) => stepsOf(frame));
+    steps = frames.map((frame) => fittedSteps(frame));
     deck = steps.map(({ count }) => count);
     paint();
   }
@@ -107,8 +107,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       each.toggleAttribute('data-now', each === frame);
       each.toggleAttribute('data-soon', each === next && each !== frame);
     }
-    for (const [at, { count, show: reveal }] of steps.entries())
-      reveal(at + 1 === place.frame ? place.step : at + 1 < place.frame ? count - 1 : 0);
+    for (const [at, { count, show: reveal, done = count - 1 }] of steps.entries())
+      reveal(at + 1 === place.frame ? place.step : at + 1 < place.frame ? done : 0);
     root.toggleAttribute('data-dark', show.dark && role === 'room');
     root.toggleAttribute('data-ends', next === frame);
     for (const [wish, on] of [
@@ -134,6 +134,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       );
     if (!shown || !isSame(shown, place)) {
       shown = place;
+      // Since it was fitted, other figures may have come to be asked.
+      if (frame.querySelector('.exercise-form')) refit(frame, null);
       fitLabels(frame);
       if (next) fitLabels(next);
       say(frameWords(frame.getAttribute('aria-label') ?? '', place.step, deck[place.frame - 1] ?? 1));
@@ -465,7 +467,10 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       const element = target instanceof Element ? target : target.parentElement;
       const frame = element?.closest<HTMLElement>('[data-frame]');
       if (frame && type === 'childList' && element?.matches('.tied-drawing')) fitLabels(frame);
-      if (!frame || element?.closest('[data-ink], .exercise')) continue;
+      if (frame?.hasAttribute('data-now') && type === 'childList' && element?.closest('.exercise-form'))
+        refit(frame, element.closest('.exercise-say')?.lastElementChild ?? null);
+      // A chart of which a part is shown has not changed.
+      if (!frame || element?.closest('[data-ink], .exercise, svg')) continue;
       if (type === 'attributes' ? element?.hasAttribute('data-when') : element?.closest('[data-frame-body]'))
         changed.add(frame);
     }

@@ -52,6 +52,9 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
           <h2>{props.heading}</h2>
           <p>{sheetName(props.sheet.sheet)}</p>
           <p class="paper-name">Name</p>
+          <p class="note">
+            This sheet may be copied. The code opens the same exercises on a phone, where answers are checked.
+          </p>
         </div>
         <div class="paper-code">
           <div innerHTML={qrSvg(props.address, 'QR code that opens these exercises')} />
@@ -79,9 +82,6 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
           </section>
         )}
       </For>
-      <p class="note">
-        This sheet may be copied. The code opens the same exercises on a phone, where answers are checked.
-      </p>
     </article>
   );
 }
