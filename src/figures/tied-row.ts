@@ -41,20 +41,23 @@ export const TIED = {
   before: 8,
   comes: 20,
   leaves: 54,
-  turned: 47,
+  turned: 37,
   /** Between these heights strings are held by the knot. */
   held: [7, 52],
 } as const;
 
 const ACROSS = 360;
 /** The widest column, and what stays free at both sides together. */
-const WIDEST = 30;
-const GUTTERS = 56;
+const WIDEST = 40;
+const GUTTERS = 60;
 /** Heights of the drawing: where strings begin and end; and where the knots' middle is. */
 const TOP = 28;
 const FOOT = 156;
 const KNOTS = 88;
 const TEXT = 13;
+/** How low a string is led across below the knots, and how much lower the next one; a curve comes down three quarters of it. */
+const LOW = 100;
+const LOWER = 34;
 
 /** How far the outer strings of a bundle stand from its middle. */
 export function reachOf(strands: number): number {
@@ -64,6 +67,13 @@ export function reachOf(strands: number): number {
 
 /** How far the boundary of its column lies from the middle of so many strands. */
 export const halfOf = (strands: number): number => TIED.half + reachOf(strands);
+
+/** From which side a knot is begun: the leading string lies left of what a forward knot is tied round. */
+const wayOf = ({ knot }: { readonly knot: Knot | null }): 1 | -1 => (knot?.startsWith('forward') ? 1 : -1);
+const comesTo = (unit: { readonly knot: Knot | null; readonly x: number; readonly strands: number }): number =>
+  unit.x - wayOf(unit) * (halfOf(unit.strands) + TIED.before);
+/** Whether a string has to be led to a place, and does not come by it anyway. */
+const isFar = (across: number): boolean => Math.abs(across) > 24;
 
 const escaped = (raw: string): string => raw.replace(/[&<>"]/g, (sign) => `&#${sign.charCodeAt(0)};`);
 
@@ -97,7 +107,6 @@ export function drawTiedRow(id: string, row: DrawnRow, title: string, descriptio
   const edge = (ACROSS - end * scale) / 2;
   const middle = (TIED.held[0] + TIED.held[1]) / 2;
   const [top, foot] = [middle + (TOP - KNOTS) / scale, middle + (FOOT - KNOTS) / scale];
-  const sign = rightward ? 1 : -1;
   /** Where the leading string is when so many base strings hang to its left. */
   const place = (at: number): number => {
     const unit = laid.find(({ from, to }) => at >= from - 1 && at < to);
@@ -132,43 +141,34 @@ export function drawTiedRow(id: string, row: DrawnRow, title: string, descriptio
   // The leading string from knot to knot, in the order in which they are tied.
   const tied = laid.filter(({ knot }) => knot);
   if (!rightward) tied.reverse();
-  const first = tied[0];
   const [begins, enters, here] = [row.begins, row.enters, row.at].map(place) as [number, number, number];
-  let sag = 0;
-  let from: readonly [x: number, y: number] | null = null;
-  /** Over to where it is needed: near by it needs no way of its own, else it goes behind what hangs between. */
-  const over = (x: number, y: number): void => {
-    if (!from) return;
-    const far = Math.abs(x - from[0]) > 24;
-    const low = 92 + 20 * (sag % 3);
-    if (!far) links += d`M${from[0]} ${from[1]}L${x} ${y}`;
-    else {
-      sag += 1;
-      behind += d`M${from[0]} ${from[1]}C${from[0]} ${low} ${x} ${low} ${x} ${y}`;
-    }
-  };
-  const arrives = first
-    ? first.x + (first.knot?.startsWith('forward') ? -1 : 1) * (halfOf(first.strands) + TIED.before)
-    : enters;
-  const arrival = d`M${begins} ${top - 20}C${begins} ${top + 60} ${enters} ${-70} ${enters} ${-40}C${enters} ${-16} ${arrives} ${-16} ${arrives} ${TIED.comes}`;
-  // Behind everything where it is carried there, or where the first knot begins on the other side.
-  const hidden = row.carried || Math.abs(arrives - enters) > 24;
+  const [first] = tied;
+  let [x, y] = [first ? comesTo(first) : enters, TIED.comes];
+  const arrival = cords(d`M${begins} ${top - 20}C${begins} ${top + 70} ${x} ${-60} ${x} ${y}`, 'l');
+  // Behind the strings where it is carried there, or where the first knot begins on the other side of them.
+  const hidden = row.carried || isFar(x - enters);
   if (hidden) behind += arrival;
-  for (const { x, strands, knot } of tied) {
-    if (!knot) continue;
-    const way = knot.startsWith('forward') ? 1 : -1;
-    const out = halfOf(strands);
-    over(x - way * (out + TIED.before), TIED.comes);
-    from = knot.includes('-') ? [x - way * (out + TIED.before), TIED.turned] : [x + way * out, TIED.leaves];
-    knots += `<use href="#tied-${knot}-${Math.min(TIED.most, strands)}" x="${Math.round(x)}" color="var(--l)"/>`;
+  /** Over to where it is needed next: behind what hangs between, each time a little lower, so that all ways are seen. */
+  let ways = 0;
+  const across = (to: number, down: number): void => {
+    const low = LOW + LOWER * (ways++ % 3);
+    behind += cords(d`M${x} ${y}C${x} ${low} ${to} ${low} ${to} ${down}`, 'l');
+    [x, y] = [to, down];
+  };
+  for (const unit of tied) {
+    const { x: middle, strands, knot } = unit;
+    const [to, way] = [comesTo(unit), wayOf(unit)];
+    if (isFar(to - x)) across(to, TIED.comes);
+    else links += d`M${x} ${y}L${to} ${TIED.comes}`;
+    [x, y] = knot?.includes('-') ? [to, TIED.turned] : [middle + way * halfOf(strands), TIED.leaves];
+    knots += `<use href="#tied-${knot}-${Math.min(TIED.most, strands)}" x="${Math.round(middle)}" color="var(--l)"/>`;
   }
-  if (!from) from = [arrives, TIED.comes];
-  over(here, TIED.leaves);
-  const tip = here + (sign * 9) / scale;
-  const tail = d`M${Math.abs(here - from[0]) > 24 ? here : from[0]} ${Math.abs(here - from[0]) > 24 ? TIED.leaves : from[1]}C${here} ${100} ${tip} ${100} ${tip} ${foot + 14 / scale}`;
+  if (isFar(here - x)) across(here, TIED.leaves);
+  const tip = here + ((rightward ? 1 : -1) * 9) / scale;
+  const tail = d`M${x} ${y}C${here} ${100} ${tip} ${100} ${tip} ${foot + 14 / scale}`;
 
   if (row.picksLead)
     labels += `<circle class="f-pick f-lead-place" cx="${Math.round(edge + tip * scale)}" cy="${FOOT + 12}" r="15"/>`;
   const strings = cords(singles, 'b') + cords(bundles[0] ?? '', 'b') + cords(bundles[1] ?? '', 'b') + cords(moved, 'a');
-  return `<svg class="fig fig-tied-row" viewBox="0 0 ${ACROSS} ${FOOT + 32}" role="img" aria-labelledby="${id}-title ${id}-text" fill="none" font-size="${TEXT}" text-anchor="middle"><title id="${id}-title">${escaped(title)}</title><desc id="${id}-text">${escaped(description)}</desc><g class="f-cords" transform="translate(${edge.toFixed(1)} ${(KNOTS - middle * scale).toFixed(1)}) scale(${scale.toFixed(3)})">${cords(behind, 'l')}${strings}${hidden ? '' : cords(arrival, 'l')}${cords(links, 'l')}${knots}${cords(tail, 'l')}</g><path class="f-waiting" d="${waiting}"/>${labels}</svg>`;
+  return `<svg class="fig fig-tied-row" viewBox="0 0 ${ACROSS} ${FOOT + 32}" role="img" aria-labelledby="${id}-title ${id}-text" fill="none" font-size="${TEXT}" text-anchor="middle"><title id="${id}-title">${escaped(title)}</title><desc id="${id}-text">${escaped(description)}</desc><g class="f-cords" transform="translate(${edge.toFixed(1)} ${(KNOTS - middle * scale).toFixed(1)}) scale(${scale.toFixed(3)})">${behind}${strings}${hidden ? '' : arrival}${cords(links, 'l')}${knots}${cords(tail, 'l')}</g><path class="f-waiting" d="${waiting}"/>${labels}</svg>`;
 }
