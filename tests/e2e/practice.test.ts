@@ -19,6 +19,7 @@ import {
   putInOrder,
   said,
   sayAndTick,
+  seesKnots,
   choose as takeChoice,
   writeSum,
 } from './learner.ts';
