@@ -126,7 +126,7 @@ export function drawTiedRow(id: string, row: DrawnRow, title: string, descriptio
       const [loose, tight] = [x + part * apart, x + (strands > 1 ? (part * 2 * reachOf(strands)) / (strands - 1) : 0)];
       const line =
         strands > 1
-          ? d`M${loose} ${top}C${loose} ${top + 64} ${tight} ${-44} ${tight} ${TIED.held[0]}V${TIED.held[1]}C${tight} ${96} ${loose} ${foot - 60} ${loose} ${foot}`
+          ? d`M${loose} ${top}C${loose} ${top / 2} ${tight} ${top / 3} ${tight} ${TIED.held[0]}V${TIED.held[1]}C${tight} ${96} ${loose} ${foot - 60} ${loose} ${foot}`
           : d`M${x} ${top}V${foot}`;
       if (strands > 1) bundles[strand % 2] += line;
       else if (hasMoved) moved += line;
@@ -144,7 +144,7 @@ export function drawTiedRow(id: string, row: DrawnRow, title: string, descriptio
   const [begins, enters, here] = [row.begins, row.enters, row.at].map(place) as [number, number, number];
   const [first] = tied;
   let [x, y]: readonly [number, number] = [first ? comesTo(first) : enters, TIED.comes];
-  const arrival = cords(d`M${begins} ${top - 20}C${begins} ${top + 70} ${x} ${-60} ${x} ${y}`, 'l');
+  const arrival = cords(d`M${begins} ${top - 20}C${begins} ${top / 3} ${x} ${top / 2} ${x} ${y}`, 'l');
   // Behind the strings where it is carried there, or where the first knot begins on the other side of them.
   const hidden = row.carried || isFar(x - enters);
   if (hidden) behind += arrival;
