@@ -6,5 +6,7 @@ declare namespace App {
     example?: string;
     /** Whether the lesson is rendered as frames for a room. */
     frames?: boolean;
+    /** Whether the page has the knots of tied rows already. */
+    tiedKnots?: boolean;
   }
 }

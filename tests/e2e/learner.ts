@@ -205,6 +205,24 @@ export async function expectBeside(sheet: Locator, label: string, words: string,
 export const press = (sheet: Locator, name: string): Promise<void> =>
   sheet.getByRole('button', { name, exact: true }).click();
 
+/** The knots of a drawn row are referred to: each has to be in the page, and to take up room. */
+export async function seesKnots(drawings: Locator, atLeast: number): Promise<void> {
+  const uses = drawings.locator('use');
+  // A drawing may just be on its way out for the next one.
+  await expect
+    .poll(() =>
+      uses.evaluateAll(
+        (all) =>
+          all.filter((use) => {
+            const { width, height } = (use as SVGUseElement).getBBox();
+            return !document.querySelector(use.getAttribute('href') ?? '') || width < 20 || height < 20;
+          }).length,
+      ),
+    )
+    .toBe(0);
+  expect(await uses.count()).toBeGreaterThanOrEqual(atLeast);
+}
+
 export interface OwnSize {
   readonly capacity?: number | string;
   readonly width?: number | string;

@@ -19,6 +19,7 @@ import {
   putInOrder,
   said,
   sayAndTick,
+  seesKnots,
   choose as takeChoice,
   writeSum,
 } from './learner.ts';
@@ -109,6 +110,7 @@ async function enter({ sheet, kind, problem, level }: OnDesk, right: boolean): P
     const acts = exercises.row.solve(row).acts.slice(standing.length);
     await press(sheet, 'Start again');
     for (const act of right ? acts : acts.map(() => 'carry-behind')) await sheet.locator(`[data-act="${act}"]`).click();
+    if (right) await seesKnots(sheet.locator('.tied-drawing svg'), 1);
   } else if (kind === 'spot') {
     const sheetOf = problem as ProblemOf<'spot'>;
     const { place, fault } = exercises.spot.solve(sheetOf);

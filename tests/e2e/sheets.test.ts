@@ -7,7 +7,7 @@ import { exercises, type KindName, type Level, type OptionsOf } from '../../src/
 import { answerWords } from '../../src/words/exercises/answer-words.ts';
 import { choicesIn } from '../../src/words/exercises/choices.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
-import { exerciseSheet, expectQuestion, LESSON_NAMES, LESSONS } from './learner.ts';
+import { exerciseSheet, expectQuestion, LESSON_NAMES, LESSONS, seesKnots } from './learner.ts';
 
 interface Known {
   readonly id: string;
@@ -133,6 +133,12 @@ for (const lesson of LESSON_NAMES)
     };
 
     const sheets = await read('');
+    const rows = papers(page).locator('.tied-drawing svg');
+    const drawn = known.filter(
+      ({ kind, options }) => kind === 'row' || (kind === 'spot' && Object(options).in === 'row'),
+    );
+    await expect(rows).toHaveCount(2 * drawn.length);
+    await seesKnots(rows, 2 * drawn.filter(({ kind }) => kind === 'spot').length);
     for (const learner of [1, 2])
       for (const exercise of known) {
         const problem = made(exercise, 'low-water-5', learner);

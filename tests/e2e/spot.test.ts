@@ -3,7 +3,7 @@ import { expect, type Locator, test } from '@playwright/test';
 import { placesOf } from '../../src/solver/exercises/spot/places.ts';
 import { exercises, SPOT_FAULTS, type SpotFault, type SpotPlace, type SpotProblem } from '../../src/solver/index.ts';
 import { placeWords } from '../../src/words/exercises/spot-sheet.ts';
-import { openExercise, press, problemOn, readWithOwn, said } from './learner.ts';
+import { openExercise, press, problemOn, readWithOwn, said, seesKnots } from './learner.ts';
 
 const { spot } = exercises;
 
@@ -70,6 +70,21 @@ test('who only hears the sheet has every place of the drawing in words', async (
   await expect(sheet.getByRole('img')).toHaveAccessibleName(new RegExp(`${told.join(' ').replaceAll('.', '\\.')}$`));
   await expect(place(sheet).getByRole('radio')).toHaveCount(told.length);
   for (const words of told) await expect(place(sheet).getByRole('radio', { name: words })).toHaveCount(1);
+});
+
+test('every knot of the drawing is one that the page holds, and is seen', async ({ page }) => {
+  for (const [lesson, id] of [
+    ['firstRow', 'row-first-spot'],
+    ['closing', 'closing-spot'],
+  ] as const) {
+    const sheet = await openExercise(page, lesson, id);
+    const problem = await problemOn(sheet, 'spot');
+    const places = placesOf(problem).filter((each) => each !== 'lead').length;
+    await seesKnots(sheet.getByRole('img'), places);
+    await press(sheet, 'Another like it');
+    await problemOn(sheet, 'spot', 1);
+    await seesKnots(sheet.getByRole('img'), 3);
+  }
 });
 
 test('picks are kept, and another sheet is drawn anew', async ({ page }) => {

@@ -1,13 +1,9 @@
-import { toSvg } from '../../figures/svg.ts';
-import type { DrawnRow, DrawnUnit } from '../../figures/tied-row.ts';
+import type { DrawnUnit } from '../../figures/tied-row.ts';
 import { drawTiedRow } from '../../figures/tied-row.ts';
 import type { RowAct, RowProblem } from '../../solver/exercises/row/problem.ts';
 import { isMove, tieRow } from '../../solver/exercises/row/tie.ts';
 import type { SpotPlace, SpotRow } from '../../solver/exercises/spot/problem.ts';
 import { doneWords, leadWords, rowBegins } from '../../words/exercises/acts.ts';
-
-const svgOf = (id: string, row: DrawnRow, title: string, description: string): string =>
-  toSvg('tied-row', drawTiedRow(row), { id, words: {}, title, description });
 
 /** A row as far as it is tied, with where the leading string is; the same in words is its text. */
 export function rowDrawing(id: string, problem: RowProblem, acts: readonly RowAct[]): string {
@@ -17,7 +13,7 @@ export function rowDrawing(id: string, problem: RowProblem, acts: readonly RowAc
   // What stands between an edge as it was and as it is has moved.
   const moved = ({ strings: [from] }: DrawnUnit): boolean =>
     (from > sizes[0] && from <= before[0]) || (from <= width - sizes[1] && from > width - before[1]);
-  return svgOf(
+  return drawTiedRow(
     id,
     {
       width,
@@ -87,7 +83,7 @@ export function spotDrawing(id: string, problem: SpotRow, places: readonly strin
   const start = problem.before[rightward ? 0 : 1];
   const begins = start > 1 ? start : 0;
   const fromLeft = (place: number): number => (rightward ? place : width - place);
-  return svgOf(
+  return drawTiedRow(
     id,
     {
       width,

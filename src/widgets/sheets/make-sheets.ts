@@ -1,16 +1,14 @@
-import { drawFigure } from '../../figures/index.ts';
 import type { KindName, OptionsOf, ProblemOf } from '../../solver/exercises/contract.ts';
 import { exercises } from '../../solver/exercises/index.ts';
 import { type SheetCode, sheetSeed } from '../../solver/exercises/sheet-code.ts';
-import { planPiece } from '../../solver/plan.ts';
 import { type AnswerLine, answerWords } from '../../words/exercises/answer-words.ts';
 import { choicesIn } from '../../words/exercises/choices.ts';
 import { type QuestionWords, questionWords } from '../../words/exercises/question.ts';
 import { stepSum, stepWords } from '../../words/exercises/step-words.ts';
-import { figureWords } from '../../words/figure-words.ts';
 import type { Entered } from '../exercise/view.ts';
 import type { WorkingLine } from '../working-list.tsx';
 import type { SheetExercise } from './sheets-form.tsx';
+import { workedPlate } from './worked-plate.ts';
 
 /** One exercise on a sheet, with what is right for the key. */
 export interface Asked<K extends KindName = KindName> {
@@ -37,14 +35,6 @@ export interface Sheet {
   readonly worked: readonly Worked[];
 }
 
-/** The bar of a chart on a ring, where a problem is one. */
-function barOf(problem: object, id: string): string | null {
-  const { width, capacity, oddMethod, startSide } = problem as Partial<ProblemOf<'sum'>>;
-  if (width === undefined || capacity === undefined) return null;
-  const plan = planPiece({ width, capacity, height: width, oddMethod: oddMethod ?? undefined, startSide });
-  return plan.ok ? drawFigure('bar', plan, { stage: 'fitted' }, { id, words: figureWords }).svg : null;
-}
-
 function ask<K extends KindName>(sheet: SheetCode, exercise: SheetExercise & { readonly kind: K }): Asked<K> {
   const { make, solve, fade } = exercises[exercise.kind];
   const made = make(sheetSeed(sheet, exercise.id), exercise.level, exercise.options as OptionsOf<K>);
@@ -67,7 +57,7 @@ function workedLike({ kind, problem, id }: Asked, place: string): Worked[] {
     {
       question: questionWords(worked.problem),
       steps: worked.steps.map((step) => ({ sum: stepSum(kind, step as never), text: stepWords(kind, step as never) })),
-      svg: barOf(worked.problem, `${id}-${place}-case`),
+      svg: workedPlate(worked.problem, `${id}-${place}-case`),
     },
   ];
 }
