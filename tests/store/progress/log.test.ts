@@ -108,7 +108,7 @@ function figuresOf(log: Log) {
   return {
     standing: standingOf(log, due),
     skills: skillStates(events),
-    chosen: [...chosenSkills(events)],
+    chosen: [...chosenSkills(events)].sort(),
     exercises: [...exerciseStates(events)].map(([id, { seeds, ...state }]) => [id, [...seeds].sort(), state]).sort(),
     slips: recentSlips(events, NOW),
   };
