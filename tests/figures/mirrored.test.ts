@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { bar } from '../../src/figures/bar.ts';
 import type { Drawing } from '../../src/figures/drawing.ts';
-import { gathering } from '../../src/figures/gathering.ts';
+import { type GatheringCords, gatheringCords } from '../../src/figures/gathering.ts';
 import { opening } from '../../src/figures/opening.ts';
 import { outline } from '../../src/figures/outline.ts';
+import { COLUMN, stringPath } from '../../src/figures/piece/index.ts';
 import { row } from '../../src/figures/row.ts';
 import { finishSteps, mirrorPiece, opposite, type Plan } from '../../src/solver/index.ts';
 import { drawing, replay, seed } from '../seed.ts';
@@ -44,6 +45,33 @@ const strings = (drawn: Drawing<string>, flip: boolean, ...names: string[]): str
     .flatMap((shape) => ('d' in shape ? [...shape.d.matchAll(/M(-?[\d.]+) (-?[\d.]+)/g)] : []))
     .map(([, x, y]) => `${(flip ? drawn.width - Number(x) : Number(x)).toFixed(0)} ${Math.round(Number(y))}`)
     .sort();
+
+type Corner = readonly [x: number, y: number];
+
+/**
+ * The corners of the strings that are gathered, in d from the left. A square knot begins on the left whatever the piece,
+ * so the two that tie it are no mirror images.
+ */
+const corners = ({ model, finish }: GatheringCords, flip: boolean): Corner[] =>
+  model.strings
+    .filter(({ id, role }) => role === 'base' && !finish.tying.some((column) => id === `base-${column}`))
+    .flatMap((string) => stringPath(model, string))
+    .map(([x, y]) => [flip ? model.width * COLUMN - x : x, y]);
+
+const expectSameCorners = (ours: readonly Corner[], theirs: readonly Corner[], what: string): void => {
+  expect(ours.length, what).toBe(theirs.length);
+  const key = ([x, y]: Corner): string => `${Math.round(x)} ${Math.round(y)}`;
+  const byPlace = new Map<string, Corner[]>();
+  for (const corner of theirs) byPlace.set(key(corner), [...(byPlace.get(key(corner)) ?? []), corner]);
+  const alone = ours.filter(([x, y]) =>
+    [-0.5, 0, 0.5].every((right) =>
+      [-0.5, 0, 0.5].every((down) =>
+        (byPlace.get(key([x + right, y + down])) ?? []).every(([u, v]) => Math.abs(u - x) + Math.abs(v - y) > 1e-6),
+      ),
+    ),
+  );
+  expect(alone, what).toEqual([]);
+};
 
 const near = (ours: string[], theirs: string[], what: string): void => {
   // Figures stand to a tenth of a unit; a half may fall to either side.
@@ -92,11 +120,9 @@ describe('a mirrored piece', () => {
         strings(opening.draw(other), false, 'base').sort(byFigures),
         what,
       );
-      near(
-        strings(gathering.draw(plan), true, 'bundle', 'single').sort(byFigures),
-        strings(gathering.draw(other), false, 'bundle', 'single').sort(byFigures),
-        what,
-      );
+      // Below four strings the last one ties, whatever the piece.
+      if (plan.fit.width >= 4)
+        expectSameCorners(corners(gatheringCords(plan), true), corners(gatheringCords(other), false), what);
       near(
         places(outline.draw({ ...plan, chart: null }, { row: number }), true).filter((one) => one.startsWith('rect')),
         places(outline.draw({ ...other, chart: null }, { row: number }), false).filter((one) => one.startsWith('rect')),
