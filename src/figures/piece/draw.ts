@@ -15,6 +15,7 @@ import { COLUMN, ROW } from './packed.ts';
 import {
   curved,
   type Fineness,
+  headStretches,
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
@@ -227,7 +228,7 @@ export class PiecePainter {
     const heads = this.model.places.filter(({ knot, shape }) => !knot && /^(larks|lone)/.test(shape));
     const cut = loops.map((path) => stretchesOf(path, 0.45));
     const behind = heads.flatMap(({ shape, x, y }) =>
-      stretchesOf(this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
+      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
         path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
       ),
     );
@@ -448,7 +449,9 @@ export class PiecePainter {
     const { leads } = shape;
     if (/^(larks|lone)/.test(name))
       return leads
-        .flatMap((lead) => stretchesOf(lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)))
+        .flatMap((lead) =>
+          headStretches(name, lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)),
+        )
         .join('');
     const finishes = /^(gathering|square)/.test(name);
     const paint = !finishes ? 'currentColor' : name.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
