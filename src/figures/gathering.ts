@@ -3,18 +3,8 @@ import type { Plan } from '../solver/plan.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
 import { runsOf } from './knots.ts';
 import { numbered } from './numbered.ts';
-import {
-  COLUMN,
-  levelFor,
-  type PieceModel,
-  PiecePainter,
-  pieceModel,
-  pieceStyle,
-  ROW,
-  type SpreadFinish,
-  spreadFinish,
-  UNIT,
-} from './piece/index.ts';
+import { COLUMN, levelFor, type PieceModel, PiecePainter, pieceModel, pieceStyle, ROW, UNIT } from './piece/index.ts';
+import { type SpreadFinish, spreadFinish } from './piece/spread-finish.ts';
 
 export interface GatheringOptions {
   readonly across?: number | undefined;

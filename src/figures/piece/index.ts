@@ -40,5 +40,4 @@ export { MOMENTS, type Moment, type MomentPlan, momentsOf, piecesOf, type Standi
 export { COLUMN, ROW } from './packed.ts';
 export { UNIT } from './pen.ts';
 export { type PiecePlateOptions, piecePlate } from './plate.ts';
-export { type SpreadFinish, spreadFinish } from './spread-finish.ts';
 export { type At, atStanding, atStep, knotBack, knotOn, rowBack, rowOn, sameIn, stepOf, stepsIn } from './walk.ts';
