@@ -1,3 +1,4 @@
+import { BAR_THICK, foldOver, larksHead, loneString, type Stretch, smooth, WIRE_THICK } from './bar-cords.ts';
 import { type BarPlan, type BarStage, barPlaces } from './bar-places.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
@@ -40,40 +41,51 @@ const MOST_EMPTY = 12;
 const CROWN = 29;
 const BAR = 116;
 const LEDGER = 222;
-/** Thickness of the ring's wire, and how far the ring rises between the bar's end and its own side. */
-const WIRE = 7;
+/** How far the ring rises between the bar's end and its own side. */
 const RISE = 26;
 
 /** A string's way down from where it hangs to its column. */
 const down = (x: number, y: number, to: number): string => d`C${x} ${y + 42} ${to} ${LEDGER - 70} ${to} ${LEDGER}`;
 
-/** A lark's head and the two turns of a lone string, each to be used at its places. */
-function heads(weight: number, leg: number): Part {
-  const top = BAR - WIRE / 2 - 1 - weight * 0.3;
-  const low = BAR + WIRE / 2 + 1 + weight * 0.1;
-  const side = leg + weight * 0.42;
-  const turn = weight * 0.42;
-  const symbol = (id: string, legs: string, head: Part): Part => ({ tag: 'g', id, shapes: [cord(weight, legs), head] });
+/**
+ * A lark's head, drawn wider where the columns leave room, and a lone string, drawn together into its one place; each
+ * in two symbols, one painted before the bar and one after it, to be used at its places.
+ *
+ * @param turned whether the lone string is fixed the other way round, its end towards the bar's middle
+ */
+function heads(weight: number, pitch: number, turned: boolean): Part {
+  const wider = Math.min(1.5, (pitch / weight - 0.52) / 1.45);
+  const leg = pitch * 0.45;
+  const way = turned ? -1 : 1;
+  const foldX = (x: number): number => x * wider * weight;
+  const loneX = (x: number): number => (x - 1.35) * 0.62 * way * weight;
+  const placed = (stretches: readonly Stretch[], x: (x: number) => number): Stretch[] =>
+    stretches.map((stretch) => stretch.map(([u, v]) => [x(u), BAR + v * weight]));
+  /** Strings that hang on below what is kept of them do so down to their column. */
+  const hanging = (stretch: Stretch, low: number, to: (x: number) => number | null): Stretch => {
+    const end = (at: Stretch[number] | undefined): Stretch => {
+      const column = at && at[1] > BAR + low * weight ? to(at[0]) : null;
+      return column === null
+        ? []
+        : [
+            [column, LEDGER],
+            [column, Math.min(LEDGER - 8, BAR + (low + 3) * weight)],
+          ];
+    };
+    return [...end(stretch[0]), ...stretch, ...[...end(stretch.at(-1))].reverse()];
+  };
+  const fold = placed(larksHead.behind, foldX).map((one) => hanging(one, 2.6, (x) => Math.sign(x) * leg));
+  const [loop, ...over] = placed(larksHead.before, foldX).reverse();
+  const lone = (stretches: readonly Stretch[]): Part[] =>
+    placed(stretches, loneX).map((one) => cord(weight, smooth(hanging(one, 3.9, (x) => (x * way > 0 ? 0 : null)))));
+  const symbol = (id: string, shapes: Part[]): Part => ({ tag: 'g', id, shapes });
   return {
     tag: 'defs',
     shapes: [
-      symbol(
-        'fold',
-        d`M${-leg} ${top}V${LEDGER}M${leg} ${top}V${LEDGER}`,
-        cord(
-          weight * 0.9,
-          d`M${-side} ${low}Q${-leg} ${low + weight * 0.8} 0 ${low + weight * 0.8}T${side} ${low}`,
-          'across',
-        ),
-      ),
-      symbol(
-        'lone',
-        d`M${-turn} ${BAR}V${LEDGER}`,
-        cord(
-          weight * 0.85,
-          d`M${turn + 1.5} ${top}L${turn - 1.5} ${low + 2}M${1.5 - turn} ${top}L${-1.5 - turn} ${low + 2}`,
-        ),
-      ),
+      symbol('fold-behind', [cord(weight, fold.map(smooth).join(''))]),
+      symbol('fold', [cord(weight, over.map(smooth).join('')), cord(weight, smooth(loop ?? []), 'across')]),
+      symbol('lone-behind', lone(loneString.behind)),
+      symbol('lone', lone(loneString.before)),
     ],
   };
 }
@@ -99,7 +111,7 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
   const pitch = Math.min(WIDEST, (across - 20) / units, (across - 66) / (barEnd - first + most));
   const edge = (slot: number): number => (across - units * pitch) / 2 + (slot - low) * pitch;
   const mid = (slot: number): number => edge(slot + 0.5);
-  const weight = Math.min(9, pitch * 0.62);
+  const weight = Math.min(7.5, pitch * 0.46);
   const apart = Math.min(8, pitch * 0.5);
   const reach = Math.max(20, most * apart + 12);
   const middle = edge((first + barEnd) / 2);
@@ -124,28 +136,36 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
       ring += d`M${x} ${BAR}C${x + sign * reach * 0.55} ${BAR} ${out} ${BAR - RISE * 0.45} ${out} ${BAR - RISE}C${out} ${BAR - RISE - 36} ${middle + (out - middle) * 0.6} ${CROWN} ${middle} ${CROWN}`;
       if (!open) {
         // Beside the bar each fold lies over the ring, one leg behind the wire and one before it.
-        const lift = WIRE / 2 + weight * 0.2;
         const hook = (strand: number): [x: number, y: number, to: number] => {
           const along = 8 + (strand + 0.5) * apart;
           const height = BAR - RISE * (1 - Math.sqrt(1 - (along / reach) ** 2));
           return [x + sign * along, height, mid(sign < 0 ? start - 1 - strand : end + strand)];
         };
+        /** From the middle of a fold over the wire, down one of its legs and on to the column. */
+        const overRing = (x: number, y: number, legX: number, legY: number, column: number): string => {
+          const half = (foldOver.at(-1)?.[0] ?? 1) * weight;
+          const leg = foldOver.map(([u, v], i): Stretch[number] => [
+            x + ((u * weight) / half) * (legX - x),
+            v * weight + (i < 2 ? y : legY),
+          ]);
+          return smooth(leg) + down(legX, leg.at(-1)?.[1] ?? legY, column);
+        };
         const lines = ['', '', '', '', '', ''];
         for (let strand = over; strand < strings; strand += 2) {
           const [inX, inY, column] = hook(strand);
           const [outX, outY, outColumn] = hook(strand + 1);
-          lines[strand < borrowed ? 1 : 0] += d`M${inX} ${inY}` + down(inX, inY, column);
+          const [x, y] = [(inX + outX) / 2, (inY + outY) / 2];
+          lines[strand < borrowed ? 1 : 0] += overRing(x, y, inX, inY, column);
           // Where more than one a side was borrowed, both legs of a fold may come from the bar.
-          lines[strand + 1 < borrowed ? 5 : 2] +=
-            d`M${inX} ${inY - lift}C${inX} ${inY - lift - weight} ${outX} ${outY - lift - weight} ${outX} ${outY - lift}` +
-            down(outX, outY - lift, outColumn);
+          lines[strand + 1 < borrowed ? 5 : 2] += overRing(x, y, outX, outY, outColumn);
         }
         if (over) {
           const [ownX, ownY, column] = hook(0);
+          const top = ownY + (foldOver[0]?.[1] ?? 0) * weight;
           const inner = ownX - sign * weight * 1.5;
           // Where its partner would hang, if there were one.
-          lines[3] = d`M${ownX} ${ownY - 9}C${ownX} ${ownY - 24} ${inner} ${ownY - 24} ${inner} ${ownY - 6}V${ownY + 42}`;
-          lines[4] = d`M${ownX} ${ownY - lift}` + down(ownX, ownY - lift, column);
+          lines[3] = d`M${ownX} ${top}C${ownX} ${top - 15} ${inner} ${top - 15} ${inner} ${top + 3}V${ownY + 42}`;
+          lines[4] = overRing(ownX - (sign * apart) / 2, ownY, ownX, ownY, column);
         }
         const [legs = '', lent = '', loops = '', missing = '', single = '', lentLoops = ''] = lines;
         behind.push(cord(weight, legs, 'legs'), cord(weight, lent, 'must lent'));
@@ -194,20 +214,22 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
     height = y + 64;
   }
 
+  // The lone string hangs where row 1 ends.
+  const lone = onBar.over;
+  const hung: [href: string, x: number][] = [];
+  for (let slot = start + lone * endsLeft; slot + 1 < end; slot += 2) hung.push(['fold', edge(slot + 1)]);
+  if (lone) hung.push(['lone', mid(endsLeft ? start : end - 1)]);
   const shapes: Part[] = [
     twist(weight),
     ...behind,
     { tag: 'circle', is: 'key', cx: middle, cy: CROWN - 12, r: 14 },
-    cord(WIRE, ring, 'metal'),
-    cord(WIRE + 2.5, d`M${edge(first)} ${BAR}H${edge(barEnd)}`, 'metal'),
+    heads(weight, pitch, endsLeft === 1),
+    cord(WIRE_THICK * weight, ring, 'metal'),
+    ...hung.map(([href, x]): Part => ({ tag: 'use', href: `${href}-behind`, x })),
+    cord(BAR_THICK * weight, d`M${edge(first)} ${BAR}H${edge(barEnd)}`, 'metal'),
     ...before,
-    heads(weight, pitch * 0.45),
+    ...hung.map(([href, x]): Part => ({ tag: 'use', href, x })),
   ];
-  const hang = (href: string, x: number) => shapes.push({ tag: 'use', href, x });
-  // The lone string hangs where row 1 ends.
-  const lone = onBar.over;
-  for (let slot = start + lone * endsLeft; slot + 1 < end; slot += 2) hang('fold', edge(slot + 1));
-  if (lone) hang('lone', mid(endsLeft ? start : end - 1));
 
   // Places of the bar without a string, and what they are called.
   const size = weight * 0.95;

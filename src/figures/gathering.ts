@@ -1,9 +1,10 @@
+import type { RowPlan } from '../solver/piece.ts';
 import type { Plan } from '../solver/plan.ts';
-import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, TEXT, text, type Values } from './drawing.ts';
-import { knotStrokes } from './knots.ts';
+import { runsOf } from './knots.ts';
 import { numbered } from './numbered.ts';
-import { CUT, type Cut, saved, slots } from './slots.ts';
+import { COLUMN, levelFor, type PieceModel, PiecePainter, pieceModel, pieceStyle, ROW, UNIT } from './piece/index.ts';
+import { type SpreadFinish, spreadFinish } from './piece/spread-finish.ts';
 
 export interface GatheringOptions {
   readonly across?: number | undefined;
@@ -21,186 +22,149 @@ export type GatheringKey =
 
 export type GatheringPlan = Pick<Plan, 'fit' | 'rows' | 'finish' | 'startSide'>;
 
-/** Strings drawn side by side before some of each side are left out. */
-const MOST = 44;
-/** Heights from the top: last row, first and last string gathered, where the bundles meet, the square knots, the ends. */
-const ROW = 32;
-const FIRST = 66;
-const LAST = 168;
-const MEET = 246;
-const KNOT = 262;
-const FOOT = 326;
+/** Strings of each side that are drawn before some are left out, and which are left out then: two of those. */
+const MOST = 12;
+const TORN = [8, 9] as const;
+/** Units of the drawing for d at most. */
+const LARGEST = 7;
+/** How far the strings are seen above the row, and beside the bundles, in d. */
+const ABOVE = 2.6;
+const ASIDE = 3.6;
+/** Units that stay free above and at the sides of the cords, for the numbers of the steps. */
+const TOP = 4;
+const GUTTER = 6;
+/** Pixels of a page for one unit of a drawing, so that cords are as fine as can be seen. */
+const PIXELS = 1.5;
 
-function draw(
-  { fit, rows, finish, startSide }: GatheringPlan,
-  { across = ACROSS }: GatheringOptions = {},
-): Drawing<GatheringKey> {
-  const last = rows.at(-1);
-  const leftBundle = last?.leftBundle ?? 1;
-  const rightBundle = last?.rightBundle ?? 1;
-  const { singles, perSide, middle } = finish;
-  // One slot for each bundle, one for each single string.
-  const count = singles + 2;
-  const cuts: Cut[] = [];
-  if (count > MOST) {
-    const keep = (MOST - 6) >> 2;
-    for (const cut of [
-      [1 + keep, 1 + perSide - 3],
-      [count - 1 - perSide + 3, count - 1 - keep],
-    ] as const)
-      if (cut[1] - cut[0] > CUT) cuts.push(cut);
-  }
-  const wide = 1.8;
-  const pitch = Math.min(
-    22,
-    (across - 24 - 16 * String(perSide).length) / (count - saved(cuts, 0, count) + 2 * (wide - 1)),
-  );
-  const { mid, shown, tears } = slots(0, count, cuts, pitch, across);
-  const centre = across / 2;
-  const weight = Math.min(7.5, pitch * 0.52);
-  const x = (slot: number): number =>
-    slot === 0 ? mid(0) - pitch * 0.4 : slot === count - 1 ? mid(slot) + pitch * 0.4 : mid(slot);
-
-  const shapes: Shape<GatheringKey>[] = [twist(weight)];
-  if (fit.width < 4) {
-    const strings = Array.from(
-      { length: fit.width },
-      (_, index) =>
-        d`M${centre + (index - (fit.width - 1) / 2) * 20} 14C${centre + (index - (fit.width - 1) / 2) * 20} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 60 ${centre + (index - (fit.width - 1) / 2) * 8} 96V150`,
-    );
-    shapes.push(cord(8, strings.join(''), 'base'), cord(8, knotStrokes('forward', centre, 100, 18, 8), 'must square'));
-    return { width: across, height: 160, shapes };
-  }
-
-  // Each single string ties its knot round the bundle it joins, the nearest first.
-  const rank = (order: number): number => order - saved(cuts, 0, order + 1);
-  const deep = perSide > 1 ? Math.min(24, (LAST - FIRST) / (rank(perSide) - 1)) : 0;
-  const half = Math.min(11, weight * 1.5);
-  const joint = (order: number): number => FIRST + (rank(order) - 1) * deep;
-  const bundle = (side: -1 | 1): number => (side < 0 ? x(0) : x(count - 1));
-  const low = joint(Math.max(1, perSide)) + 14;
-  for (const side of [-1, 1] as const) {
-    const strands = side < 0 ? leftBundle : rightBundle;
-    const at = bundle(side);
-    const apart = Math.min(weight * 0.62, (pitch * wide) / strands);
-    const to = centre + side * half * 0.6;
-    const core = ['', ''];
-    for (let strand = 0; strand < strands; strand += 1) {
-      const off = strand - (strands - 1) / 2;
-      const tight = off * Math.min(apart * 0.7, (half * 1.1) / strands);
-      core[strand % 2] +=
-        d`M${at + off * apart} 14C${at + off * apart} ${ROW} ${at + tight} ${ROW} ${at + tight} ${FIRST}V${low}C${at + tight} ${low + 40} ${to + tight} ${MEET - 40} ${to + tight} ${MEET}V${FOOT - 8}`;
-    }
-    shapes.push(
-      ...core.map((strings) =>
-        cord<GatheringKey>(Math.min(weight, apart * 1.5), strings, `bundle ${side < 0 ? 'left' : 'right'}`),
-      ),
-    );
-  }
-  // The two in the middle pass behind the bundles, so they are drawn first.
-  const pass = (slot: number, side: -1 | 1): string => {
-    const out = centre + side * (half * 1.6 + 16);
-    return d`M${x(slot)} 14V${low - 10}C${x(slot)} ${low + 34} ${out} ${MEET - 54} ${out} ${MEET - 14}Q${out} ${KNOT - 4} ${out - side * 8} ${KNOT}`;
+/** The last row with fewer single strings, which keep their places from either bundle: those in the middle stay. */
+function narrowed(row: RowPlan, perSide: number, fewer: number): RowPlan {
+  const column = (own: number): number => {
+    const order = own - row.leftBundle;
+    const fromRight = row.rightBundle;
+    const singles = row.lastColumn - row.firstColumn - 1;
+    if (order <= perSide)
+      return own <= row.leftBundle + TORN[0] ? own : Math.max(row.leftBundle + TORN[0], own - fewer);
+    return singles - order < perSide && fromRight ? own - 2 * fewer : own - fewer;
   };
-  const innerLeft = perSide + 1;
-  const innerRight = count - 2 - perSide;
-  const behind = [
-    cord<GatheringKey>(weight, pass(innerLeft, -1), 'must middle left'),
-    cord<GatheringKey>(weight, pass(innerRight, 1), 'must middle right'),
+  const runs = runsOf(row, false).map((run) => {
+    const columns = [column(run.columns[0]), column(run.columns[1])] as const;
+    return { ...run, columns, count: Math.abs(columns[1] - columns[0]) + 1 };
+  });
+  const [firstColumn, lastColumn] = [column(row.firstColumn), column(row.lastColumn)];
+  return { ...row, row: 2, startMove: 'none', runs, firstColumn, lastColumn, knots: lastColumn - firstColumn + 1 };
+}
+
+export interface GatheringCords {
+  readonly model: PieceModel;
+  readonly finish: SpreadFinish;
+  /** How many singles each side has in the drawing, and how many more in the piece. */
+  readonly perSide: number;
+  readonly fewer: number;
+}
+
+/** The last row and its finishing as cord; the tests look at the same. */
+export function gatheringCords({ fit, rows, finish, startSide }: GatheringPlan): GatheringCords {
+  const last = rows.at(-1) as RowPlan;
+  const fewer = finish.perSide > MOST ? finish.perSide - MOST : 0;
+  const perSide = finish.perSide - fewer;
+  const width = fit.width - 2 * fewer;
+  const own = { ...fit, width };
+  const { leftBundle, rightBundle } = last;
+  const spread = (from: number): SpreadFinish =>
+    spreadFinish({
+      fit: own,
+      leftBundle,
+      rightBundle,
+      finish: { perSide, middle: finish.middle },
+      startSide,
+      from,
+      leftOut: fewer ? TORN : null,
+    });
+  const alone = spread(0);
+  // It is shown as a second row, since its strings come from a row and not from the bar.
+  const row = narrowed(last, finish.perSide, fewer);
+  const model = pieceModel({
+    fit: own,
+    bundles: { left: [], right: [] },
+    rows: [row, row],
+    pulled: {
+      fromRow: 2,
+      apart: 0,
+      moved: alone.tying.map((column) => ({ column, row: 2, on: true })),
+      finish: spread,
+    },
+  });
+  return { model, finish: alone, perSide, fewer };
+}
+
+/** Without the strings that are left out, and the knots on them. */
+function withoutTorn({ model, perSide, fewer }: GatheringCords, { leftBundle, rightBundle }: RowPlan): PieceModel {
+  if (!fewer || perSide < TORN[1]) return model;
+  const torn = new Set(TORN.flatMap((order) => [leftBundle + order, model.width + 1 - rightBundle - order]));
+  return {
+    ...model,
+    places: model.places.filter(({ knot }) => !knot || !torn.has(knot.column)),
+    strings: model.strings.filter(({ id }) => ![...torn].some((column) => id === `base-${column}`)),
+  };
+}
+
+function draw(plan: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): Drawing<GatheringKey> {
+  const cords = gatheringCords(plan);
+  const { model, finish, perSide, fewer } = cords;
+  const last = plan.rows.at(-1) as RowPlan;
+  const few = plan.fit.width < 4;
+  const aside = Math.max(finish.middle - finish.left, finish.right - finish.middle) + ASIDE;
+  const gutter = GUTTER + 8 * String(plan.finish.perSide).length;
+  const scale = Math.min(LARGEST, (across - 2 * gutter) / (2 * aside));
+  const low = few ? finish.neck + ROW + 4.5 : model.frame.bottom - 1;
+  const [width, height] = [2 * aside * scale, (low + ABOVE) * scale];
+  const x = (place: number): number => across / 2 + (place - finish.middle) * scale;
+  const y = (place: number): number => TOP + (place + ABOVE) * scale;
+  const level = levelFor(scale * COLUMN * PIXELS) === 'cord' ? 'cord' : 'stitch';
+  const shown = withoutTorn(cords, last);
+  const box = [finish.middle - aside, -ABOVE, 2 * aside, low + ABOVE].map((value) => Math.round(value * UNIT));
+  const shapes: Shape<GatheringKey>[] = [
+    {
+      tag: 'cords',
+      id: 'cords',
+      style: pieceStyle(level),
+      paint: (id) => new PiecePainter(id, level).parts(shown).reduce((svg, part) => svg + part.svg, ''),
+    },
+    { tag: 'window', shows: 'cords', x: x(finish.middle - aside), y: TOP, width, height, box: box.join(' ') },
   ];
-  shapes.splice(1, 0, ...behind);
-  if (middle === 3) {
-    const side = startSide === 'left' ? -1 : 1;
-    const to = centre + side * 2;
-    shapes.splice(
-      1,
-      0,
-      cord(
-        weight,
-        d`M${x(innerLeft + 1)} 14V${low}C${x(innerLeft + 1)} ${low + 40} ${to} ${MEET - 30} ${to} ${MEET}V${FOOT - 10}`,
-        'laid',
-      ),
-    );
-  }
-  const wanted = numbered(perSide, deep, TEXT + 1);
-  for (const side of [-1, 1] as const) {
-    const at = bundle(side);
-    let [coming, knots] = ['', ''];
-    for (let order = perSide; order >= 1; order -= 1) {
-      const slot = side < 0 ? order : count - 1 - order;
-      if (!shown(slot)) continue;
-      const y = joint(order);
-      coming += d`M${x(slot)} 14V${Math.min(y - 4, ROW + 8)}C${x(slot)} ${y} ${(at + x(slot)) / 2} ${y - 2} ${at - side * half * 0.5} ${y}`;
-      knots += knotStrokes(
-        side < 0 ? 'backward' : 'forward',
-        at,
-        y,
-        half,
-        Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)),
-      );
-      if (wanted(order)) shapes.push(text(at + side * (half + 12), y + TEXT * 0.36, `${order}`, 'quiet'));
-    }
-    const name = side < 0 ? 'left' : 'right';
-    shapes.push(
-      cord(weight, coming, `single ${name}`),
-      cord(Math.min(weight * 0.8, Math.max(1.6, deep * 0.34 || 6)), knots, `joined ${name}`),
-    );
-  }
+  if (few) return { width: across, height: TOP + height + 4, shapes };
 
-  // The last row's knots, and the square knots round both bundles.
-  if (last)
-    for (const run of last.runs) {
-      let strokes = '';
-      const way = run.columns[1] < run.columns[0] ? -1 : 1;
-      for (let done = 0; done < run.count; done += 1) {
-        const slot = run.columns[0] + done * way - last.firstColumn;
-        if (shown(slot))
-          strokes += knotStrokes(
-            run.knot,
-            x(slot),
-            ROW,
-            run.strands > 1 ? pitch * 0.95 : pitch / 2,
-            Math.min(7, pitch * 0.46),
-          );
-      }
-      shapes.push(cord(Math.min(7, pitch * 0.46), strokes, 'lead knot'));
+  const wanted = numbered(perSide, finish.knotAt(2) * scale - finish.knotAt(1) * scale, TEXT + 1);
+  for (const side of ['left', 'right'] as const) {
+    const out = side === 'left' ? -1 : 1;
+    for (let order = 1; order <= perSide; order += 1) {
+      if (!wanted(order) || (fewer && order >= TORN[0] && order <= TORN[1])) continue;
+      const number = order > TORN[1] ? order + fewer : order;
+      shapes.push({
+        tag: 'text',
+        x: x(finish[side] + out * ASIDE),
+        y: y(finish.knotAt(order)) + TEXT * 0.36,
+        say: `${number}`,
+        is: 'quiet',
+        'text-anchor': side === 'left' ? 'end' : 'start',
+      });
     }
-  const squares = 2;
-  const tie = Math.min(6.5, weight);
-  const breadth = half * 1.6 + 6;
-  for (let knot = 0; knot < squares; knot += 1)
-    for (const mirrored of [1, -1]) {
-      const y = KNOT + (knot * 2 + (mirrored < 0 ? 1 : 0)) * tie * 1.5;
-      const out = breadth + tie * 0.7;
-      shapes.push(
-        cord(
-          tie,
-          d`M${centre - out * mirrored} ${y + tie * 0.9}Q${centre - (out + 5) * mirrored} ${y - tie * 0.3} ${centre - breadth * mirrored} ${y - tie * 0.35}L${centre + breadth * mirrored} ${y + tie * 0.35}Q${centre + (out + 3) * mirrored} ${y + tie * 0.7} ${centre + out * mirrored} ${y + tie * 1.4}`,
-          'must square',
-        ),
-      );
-    }
-  const ends = KNOT + squares * 2 * tie * 1.5;
-  shapes.push(
-    cord(
-      tie,
-      [-1, 1]
-        .map(
-          (side) =>
-            d`M${centre + side * breadth} ${ends - 2}C${centre + side * (breadth + 10)} ${ends + 6} ${centre + side * (breadth + 8)} ${FOOT - 18} ${centre + side * (breadth + 12)} ${FOOT - 6}`,
-        )
-        .join(''),
-      'must ends',
-    ),
-  );
-
-  for (const x of tears)
-    shapes.push(path('tear', [-3, 3].map((dx) => d`M${x + dx} ${ROW - 12}q4 6 0 12t0 12`).join('')));
+    if (!fewer) continue;
+    // Where strings are left out of the row, and the steps in which they join their bundle.
+    const column = side === 'left' ? last.leftBundle + TORN[0] : model.width - last.rightBundle - TORN[0];
+    const wave = [-3, 3].map((dx) => d`M${x(column * COLUMN) + dx} ${TOP}q4 6 0 12t0 12t0 12`);
+    const beside = (finish.knotAt(TORN[0]) + finish.knotAt(TORN[1])) / 2;
+    const level = [-3, 3].map((dy) => d`M${x(finish[side]) - 24} ${y(beside) + dy}q6 4 12 0t12 0t12 0t12 0`);
+    shapes.push(path('tear', [...wave, ...level].join('')));
+  }
+  const foot = TOP + height;
   if (perSide)
     for (const side of [-1, 1])
-      shapes.push(text(side < 0 ? 66 : across - 66, MEET + 30, step('label-gathered', { count: perSide }), ''));
-  shapes.push(text(centre, FOOT + 14, step('label-middle', { count: 2 }), 'must'));
-  return { width: across, height: FOOT + 22, shapes };
+      shapes.push(
+        text(side < 0 ? 66 : across - 66, y(finish.neck) + 20, step('label-gathered', { count: plan.finish.perSide })),
+      );
+  shapes.push(text(across / 2, foot + 16, step('label-middle', { count: 2 }), 'must'));
+  return { width: across, height: foot + 24, shapes };
 }
 
 function describe({ fit, finish, startSide }: GatheringPlan) {

@@ -1,6 +1,19 @@
 import { describe, expect, test } from 'vitest';
 import { bar } from '../../src/figures/bar.ts';
+import {
+  BAR_THICK,
+  foldOver,
+  KEPT_DOWN,
+  larksHead,
+  loneString,
+  smooth,
+  WIRE_THICK,
+} from '../../src/figures/bar-cords.ts';
+import * as kept from '../../src/figures/piece/kept.ts';
+import { HEAD_IN_FRONT, headStretches, thinned } from '../../src/figures/piece/pen.ts';
+import { BAR_AT, BAR_RADIUS, foldOver as foldOverRing, WIRE_RADIUS } from '../../src/figures/piece/ring.ts';
 import { showFigure } from '../../src/figures/show.ts';
+import type { Path } from '../../src/figures/strand/index.ts';
 import { barWords } from '../../src/words/figures/bar.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { drawPlan, evening, lantern, large, lines, named, planned, second, shapesOf, third, used } from './drawn.ts';
@@ -126,5 +139,89 @@ describe('the drawing of the bar', () => {
       'On the bar hang 15 strings: 7 folds and a lone string.',
       'Of the 21 strings, 6 find no place on the bar: those are the spare strings.',
     ]);
+  });
+});
+
+describe('what the bar holds', () => {
+  const rounded = (paths: readonly Path[]): number[][][] =>
+    paths.map((path) => thinned(path).map((point) => [point[0], point[1]].map((part) => Number(part.toFixed(2)) + 0)));
+  const cut = (name: string, line: Path, low: number) => {
+    const { behind, before } = headStretches(
+      name,
+      line.filter(([, y]) => y < low),
+      0.3,
+    );
+    return { behind: rounded(behind), before: rounded(before) };
+  };
+
+  test('is the strand model’s lark’s head and lone string, corner by corner', () => {
+    expect(larksHead).toEqual(cut('larks-head', kept.larksHead, KEPT_DOWN.fold));
+    expect(loneString).toEqual(cut('lone-string', kept.loneString, KEPT_DOWN.lone));
+  });
+
+  test('lies over and under as a lark’s head does: its ends over the bar, its loop over both ends', () => {
+    const [loop, ...ends] = [...larksHead.before].reverse();
+    const across = (stretch: typeof loop = []) => stretch.map(([x]) => x);
+    const down = (stretch: typeof loop = []) => stretch.map(([, y]) => y);
+    // Two ends go over the bar from above it to below it.
+    expect(ends).toHaveLength(2);
+    for (const end of ends) {
+      expect(Math.min(...down(end))).toBeLessThan(-BAR_RADIUS);
+      expect(Math.max(...down(end))).toBeGreaterThan(BAR_RADIUS);
+    }
+    // The loop, painted last, covers where both ends go on below the bar; they are painted before the bar is.
+    const under = larksHead.behind.filter((stretch) => Math.max(...down(stretch)) > 2.5);
+    expect(under).toHaveLength(2);
+    for (const end of under)
+      for (const [x, y] of end)
+        if (y > 1.7 && y < 2.2) expect(x > Math.min(...across(loop)) && x < Math.max(...across(loop))).toBe(true);
+    expect(Math.min(...down(loop))).toBeGreaterThan(BAR_RADIUS);
+    // So it does in space: where the loop crosses, it is nearer than either end.
+    const near = kept.larksHead.filter(([, y]) => y > 1.6 && y < 2.6);
+    const looped = near.filter(([x, , z]) => Math.abs(x) < 0.9 && z > HEAD_IN_FRONT);
+    const hidden = near.filter(([x, , z]) => Math.abs(x) < 0.9 && z <= HEAD_IN_FRONT);
+    expect(looped.length).toBeGreaterThan(2);
+    expect(hidden.length).toBeGreaterThan(2);
+    expect(Math.min(...looped.map(([, , z]) => z)) - Math.max(...hidden.map(([, , z]) => z))).toBeGreaterThan(0.3);
+  });
+
+  test('lies over the ring’s wire beside the bar as in the whole piece', () => {
+    const { front, back } = foldOverRing(0);
+    for (const leg of [front, back])
+      expect(leg.map(([x, y]) => [Math.abs(x), y - BAR_AT])).toEqual(
+        foldOver.map(([x, y]) => [expect.closeTo(x, 1), expect.closeTo(y, 6)]),
+      );
+    expect([2 * BAR_RADIUS, 2 * WIRE_RADIUS]).toEqual([BAR_THICK, WIRE_THICK]);
+  });
+
+  test('is drawn as smooth lines from end to end', () => {
+    expect(
+      smooth([
+        [0, 0],
+        [10, 0],
+      ]),
+    ).toBe('M0 0L10 0');
+    expect(
+      smooth([
+        [0, 0],
+        [10, 0],
+        [10, 10],
+        [20, 10],
+      ]),
+    ).toBe('M0 0Q10 0 10 5Q10 10 20 10');
+  });
+
+  test('is painted before and after the bar, each string once in either', () => {
+    for (const plan of [lantern, third, evening]) {
+      const drawn = bar.draw(plan);
+      const order = drawn.shapes.map((shape) => (shape.tag === 'use' ? shape.href : (shape.is ?? '')));
+      const metal = order.lastIndexOf('metal');
+      const places = order.flatMap((href, i) =>
+        /^(fold|lone)/.test(href) && href !== 'folds' ? [[href, i] as const] : [],
+      );
+      for (const [href, at] of places) expect(at < metal, href).toBe(href.endsWith('behind'));
+      expect(used(drawn, 'fold-behind')).toBe(used(drawn, 'fold'));
+      expect(used(drawn, 'lone-behind')).toBe(used(drawn, 'lone'));
+    }
   });
 });

@@ -86,14 +86,6 @@ const dataOf = (shape: AnyShape): string => ('d' in shape ? shape.d : '');
 export const lines = (shapes: readonly AnyShape[]): number =>
   shapes.reduce((sum, shape) => sum + (dataOf(shape).match(/M/g)?.length ?? 0), 0);
 
-/** Where the lines of the shapes begin. */
-export const begins = (shapes: readonly AnyShape[]): [x: number, y: number][] =>
-  shapes.flatMap((shape) =>
-    [...dataOf(shape).matchAll(/M(-?[\d.]+) (-?[\d.]+)/g)].map(
-      ([, x, y]) => [Number(x), Number(y)] as [number, number],
-    ),
-  );
-
 /** The area of rectangles given as M H/h v H/h z. */
 export function area(shapes: readonly AnyShape[]): number {
   let sum = 0;

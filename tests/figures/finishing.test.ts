@@ -2,37 +2,158 @@ import { describe, expect, test } from 'vitest';
 import { chart } from '../../src/figures/chart.ts';
 import { cutStrings } from '../../src/figures/cut-strings.ts';
 import { foldsWhy } from '../../src/figures/folds-why.ts';
-import { gathering } from '../../src/figures/gathering.ts';
+import { type GatheringCords, gathering, gatheringCords } from '../../src/figures/gathering.ts';
 import { isDark, markOf } from '../../src/figures/marks.ts';
+import { type Course, PiecePainter, stringPath } from '../../src/figures/piece/index.ts';
+import { PAINTS } from '../../src/figures/piece/pen.ts';
+import { crossingsOf } from '../../src/figures/strand/index.ts';
 import { cutList } from '../../src/solver/index.ts';
 import { drawing, replay, seed } from '../seed.ts';
-import { begins, drawChart, drawPlan, lantern, large, lines, named, planned, second, third } from './drawn.ts';
+import {
+  drawChart,
+  drawPlan,
+  evening,
+  lantern,
+  large,
+  lines,
+  named,
+  planned,
+  second,
+  shapesOf,
+  small,
+  third,
+} from './drawn.ts';
+import { greatestGap } from './piece/pieces.ts';
+
+/** Whom a string passes in one of its lines, each with whether it lies over it. */
+function passed({ model }: GatheringCords, column: number, what: Course): { id: string; over: boolean }[] {
+  const own = model.strings.find(({ id }) => id === `base-${column}`);
+  const path = own?.parts.flatMap((part) => (part.is === 'line' && part.what === what ? [part.path] : []))[0];
+  if (!path) throw new Error(`string ${column} has no ${what}`);
+  return crossingsOf([
+    { id: 'own', path },
+    ...model.strings
+      .filter((string) => string !== own)
+      .map((string) => ({ id: string.id, path: stringPath(model, string) })),
+  ])
+    .filter(({ strand, meets }) => strand === 'own' && meets !== 'own')
+    .map(({ meets, over }) => ({ id: meets, over }));
+}
+const columns = (from: number, to: number): string[] =>
+  Array.from({ length: to - from + 1 }, (_, i) => `base-${from + i}`);
 
 describe('the drawing of the gathering', () => {
-  test(`leads as many singles to each side as the solver says, on 200 pieces at random (${replay})`, () => {
+  test(`leads as many singles to each side as the solver says, each round all that its bundle holds by then, on 200 pieces at random (${replay})`, () => {
     const next = drawing(seed);
     for (let piece = 0; piece < 200; piece += 1) {
       const plan = drawPlan(next);
-      const { perSide, middle, singles } = plan.finish;
-      if (plan.fit.width < 4 || singles > 40) continue;
-      const drawn = gathering.draw(plan);
-      const what = JSON.stringify(plan.finish);
+      const { perSide } = plan.finish;
+      const cords = gatheringCords(plan);
+      const { model, fewer } = cords;
+      const what = `${JSON.stringify(plan.finish)} of ${JSON.stringify(plan.fit)}`;
+      expect(cords.perSide + fewer, what).toBe(plan.fit.width < 4 ? cords.perSide : perSide);
       expect(
-        named(drawn, 'single').map((side) => lines([side])),
+        model.strings.filter(({ role }) => role === 'base'),
         what,
-      ).toEqual([perSide, perSide]);
-      expect(lines(named(drawn, 'joined')), what).toBe(2 * perSide);
-      expect(lines(named(drawn, 'middle')), what).toBe(2);
-      expect(lines(named(drawn, 'laid')), what).toBe(middle - 2);
+      ).toHaveLength(plan.fit.width - 2 * fewer + (plan.fit.carrySide ? 1 : 0));
+      expect(model.knots, what).toBe((plan.rows.at(-1)?.knots ?? 0) - 2 * fewer);
+      if (fewer || plan.fit.width < 4) continue;
+      expect(greatestGap(model), what).toBeLessThan(1e-6);
       const last = plan.rows.at(-1);
-      expect(lines(named(drawn, 'bundle')), what).toBe((last?.leftBundle ?? 0) + (last?.rightBundle ?? 0));
-      expect(lines(named(drawn, 'knot')), what).toBe(last?.knots);
+      for (const side of ['left', 'right'] as const) {
+        const bundle = (side === 'left' ? last?.leftBundle : last?.rightBundle) ?? 0;
+        const strands = bundle + (plan.fit.carrySide === side ? 1 : 0);
+        expect(
+          model.places.flatMap(({ shape }) => (shape.startsWith(`gathering-${side}`) ? [shape] : [])),
+          what,
+        ).toEqual(Array.from({ length: perSide }, (_, i) => `gathering-${side} ${Math.min(8, strands + i)}`));
+        const singles = Array.from({ length: perSide }, (_, i) =>
+          side === 'left' ? bundle + 1 + i : plan.fit.width - bundle - i,
+        );
+        // Each ties the knot that is its own, in order.
+        expect(
+          singles.map((column) =>
+            model.strings
+              .find(({ id }) => id === `base-${column}`)
+              ?.parts.flatMap((part) => (part.is === 'shape' ? [model.places[part.place]?.y] : [])),
+          ),
+          what,
+        ).toEqual(model.places.flatMap(({ shape, y }) => (shape.startsWith(`gathering-${side}`) ? [[y]] : [])));
+      }
+      expect(
+        model.places.filter(({ shape }) => shape.startsWith('square-knot')),
+        what,
+      ).toHaveLength(2);
     }
   });
 
-  test('has the two in the middle pass behind the bundles: they are drawn first', () => {
-    const order = gathering.draw(lantern).shapes.map(({ is = '' }) => is);
-    expect(order.findIndex((is) => is.includes('middle'))).toBeLessThan(order.findIndex((is) => is.includes('bundle')));
+  test('has the two in the middle pass behind all strings of their bundle, and no other string on its way cross one', () => {
+    for (const plan of [third, small, evening]) {
+      const cords = gatheringCords(plan);
+      const { width } = plan.fit;
+      const { perSide, middle } = plan.finish;
+      const last = plan.rows.at(-1);
+      const left = (last?.leftBundle ?? 0) + perSide;
+      const right = width - (last?.rightBundle ?? 0) - perSide + 1;
+      expect(right - left - 1).toBe(middle);
+      for (const [column, ids] of [
+        [left + 1, columns(1, left)],
+        [right - 1, columns(right, width)],
+      ] as const) {
+        const met = passed(cords, column, 'way').filter(({ id }) => id.startsWith('base'));
+        expect(
+          met.every(({ over }) => !over),
+          `string ${column} of ${width}`,
+        ).toBe(true);
+        expect([...new Set(met.map(({ id }) => id))].sort(), `string ${column} of ${width}`).toEqual([...ids].sort());
+      }
+      for (let order = 1; order <= perSide; order += 1)
+        for (const column of [left - perSide + order, right + perSide - order])
+          expect(
+            passed(cords, column, 'way').filter(({ id }) => id.startsWith('base')),
+            `string ${column}`,
+          ).toEqual([]);
+    }
+  });
+
+  test('paints the two that tie in the accent down to their ends, and first, since they pass behind the bundles', () => {
+    const { model } = gatheringCords(lantern);
+    expect(model.moved.map(({ column }) => column)).toEqual([13, 14]);
+    const parts = new PiecePainter('end', 'cord').parts(model);
+    const [finishing = ''] = parts.flatMap(({ key, svg }) => (key === 'finishing' ? [svg] : []));
+    const bodies = [...finishing.matchAll(/class="pc-b([^>]*)\/>/g)].map(([, rest = '']) =>
+      rest.includes(PAINTS.moved),
+    );
+    // Each of them on its way, from one square knot to the next, and its end.
+    expect(bodies.filter(Boolean)).toHaveLength(6);
+    expect(bodies.indexOf(false)).toBeGreaterThanOrEqual(2);
+    const square = parts.filter(({ key, svg }) => key.startsWith('shape') && svg.includes(PAINTS.moved));
+    expect(square.length).toBeGreaterThan(0);
+  });
+
+  test('leaves strings out of a wide piece, and says how many there are', () => {
+    const cords = gatheringCords(large);
+    expect([cords.perSide, cords.fewer]).toEqual([12, large.finish.perSide - 12]);
+    const drawn = gathering.draw(large);
+    expect(lines(named(drawn, 'tear'))).toBe(8);
+    const said = shapesOf(drawn).flatMap((shape) =>
+      shape.tag === 'text' && typeof shape.say === 'string' ? [Number(shape.say)] : [],
+    );
+    expect(Math.max(...said)).toBe(large.finish.perSide);
+    expect(said).not.toContain(8);
+    expect(
+      drawn.shapes.flatMap((shape) => (shape.tag === 'text' && typeof shape.say !== 'string' ? [shape.say] : [])),
+    ).toContainEqual({ key: 'label-gathered', values: { count: large.finish.perSide } });
+  });
+
+  test('ties too few strings for that together: the last round the others', () => {
+    for (const width of [2, 3]) {
+      const { model } = gatheringCords(planned({ width, height: 5, capacity: 4 }));
+      expect(model.places.filter(({ shape }) => /^(gathering|square)/.test(shape)).map(({ shape }) => shape)).toEqual([
+        `gathering-left ${width - 1} told`,
+      ]);
+      expect(greatestGap(model)).toBeLessThan(1e-6);
+    }
   });
 
   test('lays the third in the middle against the bundle of the starting side', () => {
@@ -128,13 +249,4 @@ describe('the finished picture', () => {
     expect(['#000000', '#1f1d1b', '#2b5d7d', '#123'].map(isDark)).toEqual([true, true, true, true]);
     expect(['#ffffff', '#f2ead8', '#d9b779', '#fff', 'none'].map(isDark)).toEqual([false, false, false, false, true]);
   });
-});
-
-test('strings begin inside the drawing, whatever the piece', () => {
-  for (const plan of [lantern, third, large])
-    for (const [x, y] of begins(named(gathering.draw(plan), 'bundle'))) {
-      expect(x).toBeGreaterThan(0);
-      expect(x).toBeLessThan(360);
-      expect(y).toBeGreaterThan(0);
-    }
 });

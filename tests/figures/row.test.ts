@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { closing } from '../../src/figures/closing.ts';
 import type { CordRows } from '../../src/figures/cord-rows.ts';
 import { opening } from '../../src/figures/opening.ts';
-import { type PieceModel, stringPath, topOf } from '../../src/figures/piece/index.ts';
+import { stringPath, topOf } from '../../src/figures/piece/index.ts';
 import { type RowOptions, row, rowCords } from '../../src/figures/row.ts';
 import { showFigure } from '../../src/figures/show.ts';
 import { stackCords } from '../../src/figures/stack.ts';
@@ -11,26 +11,11 @@ import { type Plan, walkLead } from '../../src/solver/index.ts';
 import { rowFigureWords } from '../../src/words/figures/row.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { drawChart, drawPlan, lantern, lines, named, planned, third } from './drawn.ts';
-import { expanded } from './piece/pieces.ts';
+import { expanded, greatestGap } from './piece/pieces.ts';
 
 const show = { id: 'row', words: rowFigureWords };
 const knotsIn = ({ model }: CordRows, number: number): number =>
   model.places.filter(({ knot }) => knot?.row === number).length;
-
-/** The greatest step between two neighbouring points of a string where two of its parts meet. */
-function greatestGap(model: PieceModel): number {
-  let greatest = 0;
-  for (const string of model.strings)
-    for (const [i, part] of string.parts.entries()) {
-      const before = string.parts[i - 1];
-      if (!before) continue;
-      const [a, b] = [before, part].map((one) => stringPath(model, { ...string, parts: [one] }));
-      const [end, start] = [a?.at(-1), b?.[0]];
-      if (!end || !start) throw new Error(`${string.id} has an empty part`);
-      greatest = Math.max(greatest, Math.hypot(end[0] - start[0], end[1] - start[1], end[2] - start[2]));
-    }
-  return greatest;
-}
 
 /** How the leading string passes the base strings on its way from the row above to a row: each column, over or under. */
 function passesInto(plan: Plan, number: number): string[] {

@@ -2,11 +2,20 @@ import { between, type Path } from '../strand/point.ts';
 import { cellLevel } from './cell-level.ts';
 import { rowAt, topOf } from './courses.ts';
 import { turnRound } from './model.ts';
-import type { Part, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
+import {
+  type Course,
+  type Part,
+  type PieceModel,
+  type PieceShape,
+  type PieceString,
+  type Place,
+  TOLD,
+} from './model-types.ts';
 import { COLUMN, ROW } from './packed.ts';
 import {
   curved,
   type Fineness,
+  headStretches,
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
@@ -142,6 +151,15 @@ export function drawMoments(
 /** Shapes that were painted before, by their leading cord, their name and their fineness: the same ones come again and again. */
 const painted = new WeakMap<Path, Map<string, string>>();
 
+/** A line of a string, and what it is for. */
+interface DrawnLine {
+  readonly string: PieceString;
+  readonly what: Course;
+  readonly path: Path;
+}
+
+const deepest = (path: Path): number => path.reduce((low, [, , z]) => Math.min(low, z), 0);
+
 /** Uses of one shape side by side are doubled up to this many: fewer names to write. */
 const DOUBLED = [16, 8, 4, 2];
 
@@ -210,7 +228,7 @@ export class PiecePainter {
     const heads = this.model.places.filter(({ knot, shape }) => !knot && /^(larks|lone)/.test(shape));
     const cut = loops.map((path) => stretchesOf(path, 0.45));
     const behind = heads.flatMap(({ shape, x, y }) =>
-      stretchesOf(this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
+      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
         path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
       ),
     );
@@ -230,12 +248,12 @@ export class PiecePainter {
     return `<path d="${straight(line)}" stroke="${PAINTS.metalLight}" stroke-opacity=".85" stroke-width="${unit(0.34)}"/>`;
   }
 
-  private lines(what: readonly string[], role?: PieceString['role']): { string: PieceString; path: Path }[] {
+  private lines(what: readonly string[], role?: PieceString['role']): DrawnLine[] {
     return this.model.strings
       .filter((string) => !role || string.role === role)
       .flatMap((string) =>
         string.parts.flatMap((part: Part) =>
-          part.is === 'line' && what.includes(part.what) ? [{ string, path: part.path }] : [],
+          part.is === 'line' && what.includes(part.what) ? [{ string, what: part.what, path: part.path }] : [],
         ),
       );
   }
@@ -396,24 +414,25 @@ export class PiecePainter {
   private finishing(): PiecePart[] {
     const { model } = this;
     if (model.ending === 'hanging') return [];
-    const ends = this.lines(['end']).map(({ string, path }) => stretch(path, this.paintOf(string), 'stitch'));
-    const tassel = this.lines(['tassel']).map(({ path }) =>
-      stretch(path, PAINTS.base, this.level === 'cord' ? 'lit' : 'stitch'),
-    );
-    const core = this.lines(['core']).sort((a, b) => (a.path[0]?.[2] ?? 0) - (b.path[0]?.[2] ?? 0));
+    // Strings that are told from the others are so down to their ends.
+    const paintOf = ({ id }: PieceString): string =>
+      model.moved.some(({ column, on }) => on && id === `base-${column}`) ? PAINTS.moved : PAINTS.base;
+    const lines = this.lines(['end', 'tassel', 'core', 'way']).sort((a, b) => deepest(a.path) - deepest(b.path));
+    const cords = lines.map(({ string, path, what }) => {
+      const fineness = what === 'way' ? this.fineness : what === 'tassel' && this.level === 'cord' ? 'lit' : 'stitch';
+      return stretch(path, string.role === 'leading' ? this.paintOf(string) : paintOf(string), fineness);
+    });
     const knots = model.places
       .filter(({ shape }) => /^(gathering|square)/.test(shape))
       .map((place) => {
         const [cosine, sine] = place.turn ?? [1, 0];
         const shape = this.nameOf(place.shape);
         const [x, y] = [unit(place.x), unit(place.y)];
-        const turn = place.turn
-          ? ` transform="matrix(${[cosine, sine, -sine, cosine].map((part) => part.toFixed(3)).join(' ')} ${x} ${y})"`
-          : '';
-        return place.turn ? this.use(shape, 0, 0, turn) : this.use(shape, x, y);
+        if (!place.turn) return this.use(shape, x, y);
+        const turn = [cosine, sine, -sine, cosine].map((part) => part.toFixed(3)).join(' ');
+        return this.use(shape, 0, 0, ` transform="matrix(${turn} ${x} ${y})"`);
       });
-    const body = [...ends, ...tassel, ...core.map(({ path }) => sideBySide([thinned(path)], PAINTS.base)), ...knots];
-    return [{ key: 'finishing', svg: body.join('') }];
+    return [{ key: 'finishing', svg: [...cords, ...knots].join('') }];
   }
 
   private shape(name: string, shape: PieceShape): string {
@@ -430,9 +449,12 @@ export class PiecePainter {
     const { leads } = shape;
     if (/^(larks|lone)/.test(name))
       return leads
-        .flatMap((lead) => stretchesOf(lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)))
+        .flatMap((lead) =>
+          headStretches(name, lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)),
+        )
         .join('');
-    const paint = /^(gathering|square)/.test(name) ? PAINTS.base : 'currentColor';
+    const finishes = /^(gathering|square)/.test(name);
+    const paint = !finishes ? 'currentColor' : name.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
     return wound(shape, paint, this.fineness);
   }
 }

@@ -9,8 +9,8 @@ import { COLUMN, MOST_STRANDS, pack, ROW, standingPacked } from './packed.ts';
 
 /** How far the core goes down from one gathering knot to the next, from one square knot to the next, and below them. */
 const DROP = 1.7;
-const SQUARE = 3.75;
-const SQUARES = 2;
+export const SQUARE = 4.7;
+export const SQUARES = 2;
 const TASSEL = 12;
 
 /** What becomes of the strings below the last row. */
@@ -29,7 +29,7 @@ const inPlace = ([x, y, z]: Point, place: Place): Point => {
   return [place.x + x * cosine - y * sine, place.y + x * sine + y * cosine, z];
 };
 
-function gatheringShape(side: SideName, strands: number): PieceShape {
+export function gatheringShape(side: SideName, strands: number): PieceShape {
   const spread = spreadOf(strands);
   const lead = widen(kept.gatheringRight.slice(kept.gatheringRight.findIndex(([, y]) => y > -1.4)), spread)
     .filter(([, y]) => y < 5.2)
@@ -43,7 +43,7 @@ function gatheringShape(side: SideName, strands: number): PieceShape {
   return { leads: [side === 'left' ? lead.map(mirrored) : lead], bases };
 }
 
-function squareShape(strands: number): PieceShape {
+export function squareShape(strands: number): PieceShape {
   const spread = spreadOf(strands);
   const within = (line: Path): Path =>
     widen(
@@ -54,7 +54,7 @@ function squareShape(strands: number): PieceShape {
     leads: [within(kept.squareLeft), within(kept.squareRight)],
     bases: standingPacked(strands).map(
       ([x, z]): Path => [
-        [x, -0.4, z],
+        [x, 0, z],
         [x, ROW + 1.4, z],
       ],
     ),

@@ -1,6 +1,7 @@
 import type { Chart } from '../../solver/chart.ts';
 import type { Bundles, Fit, RowPlan } from '../../solver/piece.ts';
 import type { Path } from '../strand/point.ts';
+import type { Finishing } from './finishing.ts';
 
 /** What becomes of the strings below: they hang, or are gathered into two bundles, or tied off and trimmed too. */
 export type Ending = 'hanging' | 'gathered' | 'finished';
@@ -17,7 +18,7 @@ export interface PieceInput {
   readonly upToKnot?: number | undefined;
   /** How far a piece with its last row tied is finished. Default `finished`. */
   readonly ending?: Ending | undefined;
-  /** Some of its rows alone, pulled apart: then nothing is finished. */
+  /** Some of its rows alone, pulled apart: then it is finished only as `finish` says. */
   readonly pulled?: Pulled | undefined;
 }
 
@@ -29,6 +30,8 @@ export interface Pulled {
   readonly apart: number;
   /** Strings to be told from the others, each from the row above to the row in which it changes over. */
   readonly moved: readonly Moved[];
+  /** How its last row is finished, from how many instances of shapes there are before; it hangs on when left out. */
+  readonly finish?: ((from: number) => Finishing) | undefined;
 }
 
 /** A string that leaves its bundle, or joins it, in a row. */
@@ -48,6 +51,9 @@ export interface PieceShape {
   /** Which of the bases is told from the others. */
   readonly marked?: number;
 }
+
+/** At the end of a shape's name: a string ties it that is told from the others. */
+export const TOLD = ' told';
 
 /** Where the rows of a piece lie: y is 0 at the top of the first that is there. */
 export interface Laid {
@@ -81,8 +87,8 @@ export type Part =
       readonly to?: number;
     };
 
-/** What a line of a string is for. */
-export type Course = 'hang' | 'fold' | 'link' | 'float' | 'tail' | 'end' | 'core' | 'tassel';
+/** What a line of a string is for; `way` where it is followed by itself while others lie in a core. */
+export type Course = 'hang' | 'fold' | 'link' | 'float' | 'tail' | 'end' | 'core' | 'way' | 'tassel';
 
 export interface PieceString {
   readonly id: string;

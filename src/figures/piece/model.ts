@@ -62,8 +62,11 @@ export function pieceModel(input: PieceInput): PieceModel {
     });
   const wanted = input.ending ?? 'finished';
   const startSide = startsLeft ? 'left' : 'right';
-  const finishing =
-    coarse || input.pulled ? null : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
+  const finishing = coarse
+    ? null
+    : input.pulled
+      ? (input.pulled.finish?.(places.length) ?? null)
+      : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
   const ending = whole && finishing ? wanted : 'hanging';
   const after = ending === 'hanging' ? null : finishing;
   if (after) places.push(...after.places);

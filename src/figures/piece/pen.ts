@@ -177,18 +177,29 @@ const deepestFirst = (paths: readonly Path[]): Path[] =>
   paths.filter(({ length }) => length > 1).sort((a, b) => nearest(a) - nearest(b));
 
 /** Cuts a cord where it passes from behind the bases to before them; the stretches of each kind the deepest first. */
-export function stretchesOf(line: Path, step: number): Stretches {
+export function stretchesOf(line: Path, step: number, inFront = IN_FRONT): Stretches {
   const path = evenSteps(line, step);
   const behind: Path[] = [];
   const before: Path[] = [];
   let from = 0;
   for (let i = 1; i <= path.length; i += 1) {
-    const front = (path[i - 1] as Point)[2] > IN_FRONT;
-    if (i < path.length && (path[i] as Point)[2] > IN_FRONT === front) continue;
+    const front = (path[i - 1] as Point)[2] > inFront;
+    if (i < path.length && (path[i] as Point)[2] > inFront === front) continue;
     (front ? before : behind).push(path.slice(Math.max(0, from - 1), Math.min(path.length, i + 1)));
     from = i;
   }
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
+}
+
+/** Depth from which a part of a lark's head is painted over the bar: its ends are deeper below it, under the loop. */
+export const HEAD_IN_FRONT = 0.7;
+
+/** The same for what is fixed to the bar. The loop of a lark's head lies over its ends, and is painted last. */
+export function headStretches(name: string, line: Path, step: number): Stretches {
+  if (!name.startsWith('larks')) return stretchesOf(line, step);
+  const { behind, before } = stretchesOf(line, step, HEAD_IN_FRONT);
+  const middle = (path: Path): number => path.reduce((sum, [, y]) => sum + y, 0) / path.length;
+  return { behind, before: [...before].sort((a, b) => middle(a) - middle(b)) };
 }
 
 const together = (paths: readonly Path[], paint: string): string => {

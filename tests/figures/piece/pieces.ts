@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { type PieceInput, type PieceModel, pieceModel } from '../../../src/figures/piece/index.ts';
+import { type PieceInput, type PieceModel, pieceModel, stringPath } from '../../../src/figures/piece/index.ts';
 import { type Plan, parseChart } from '../../../src/solver/index.ts';
 import { planned } from '../drawn.ts';
 
@@ -97,4 +97,19 @@ export function expanded(svg: string): { tag: Tag; matrix: Matrix; through: read
   };
   walk(root, [1, 0, 0, 1, 0, 0], [], '');
   return out;
+}
+
+/** The greatest step between two neighbouring points of a string where two of its parts meet. */
+export function greatestGap(model: PieceModel): number {
+  let greatest = 0;
+  for (const string of model.strings)
+    for (const [i, part] of string.parts.entries()) {
+      const before = string.parts[i - 1];
+      if (!before) continue;
+      const [a, b] = [before, part].map((one) => stringPath(model, { ...string, parts: [one] }));
+      const [end, start] = [a?.at(-1), b?.[0]];
+      if (!end || !start) throw new Error(`${string.id} has an empty part`);
+      greatest = Math.max(greatest, Math.hypot(end[0] - start[0], end[1] - start[1], end[2] - start[2]));
+    }
+  return greatest;
 }
