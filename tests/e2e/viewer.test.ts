@@ -62,7 +62,7 @@ async function expectAt(viewer: Locator, plan: Plan, row: number, knot = knotsIn
   await expect(viewer.getByRole('slider', { name: 'Knots tied in the row' })).toHaveValue(String(knot));
   const before = plan.rows.slice(0, Math.max(0, row - 1)).reduce((sum, { knots }) => sum + knots, 0);
   await expect.poll(() => knotsDrawn(viewer)).toBe(before + knot);
-  if (row === 0) await expect(told(viewer)).toContainText('no row is tied yet');
+  if (row === 0) await expect(told(viewer)).toContainText('No knot is tied yet');
   else {
     const lead = leadAt(plan.rows, row, knot);
     await expect(told(viewer)).toContainText(rowFigureWords['row-leading']({ ...lead, width: plan.fit.width }));
