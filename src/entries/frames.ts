@@ -43,7 +43,7 @@ export const FRAME_LINES = 9;
 /** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
 export const REST_LINES = 2;
 /** A caution with more lines than this has a frame for each of its paragraphs, so that every idea of it stands large. */
-export const CAUTION_LINES = 5;
+const CAUTION_LINES = 5;
 /** What lies between two paragraphs, in lines. */
 const GAP_LINES = 0.5;
 const LINE_LETTERS = 56;
