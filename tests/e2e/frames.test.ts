@@ -705,7 +705,7 @@ for (const lesson of LESSON_NAMES)
       };
       const frame = await page.locator(`[data-frame]:has(#${id})`).getAttribute('data-frame');
       await page.evaluate((hash) => {
-        location.hash = hash;
+        location.hash = hash ?? '';
       }, frame);
       await expectFrame(page, Number(frame));
       while ((await page.locator(`#${id}`).getAttribute('data-phase')) === 'worked')
