@@ -11,7 +11,7 @@ const WEIGHTS: Readonly<Record<FrameKind, number>> = {
   'try-it': 4,
   exercise: 3,
   slip: 0.5,
-  caution: 1,
+  caution: 0.5,
   summary: 0.5,
 };
 

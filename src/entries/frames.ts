@@ -42,6 +42,8 @@ export interface Note {
 export const FRAME_LINES = 9;
 /** So few lines have no frame of their own if the passage before or after them can take them, a little smaller. */
 export const REST_LINES = 2;
+/** A caution with more lines than this has a frame for each of its paragraphs, so that every idea of it stands large. */
+const CAUTION_LINES = 5;
 /** What lies between two paragraphs, in lines. */
 const GAP_LINES = 0.5;
 const LINE_LETTERS = 56;
@@ -111,6 +113,23 @@ function without(html: string, node: Element, left: readonly Element[]): string 
     from = outTo;
   }
   return kept + html.slice(from, end);
+}
+
+/**
+ * A block that stands alone, in parts that each have a frame: a long caution under its title, paragraph by paragraph;
+ * anything else in one.
+ */
+function partsOf(html: string, node: Element, kind: FrameKind): { html: string; kept: readonly Element[] }[] {
+  const kept = readersOnlyIn(node);
+  const whole = [{ html: without(html, node, kept), kept }];
+  if (kind !== 'caution' || linesIn(node) <= CAUTION_LINES) return whole;
+  const [title, ...said] = node.childNodes.filter(isElement);
+  if (!title || said.length < 2) return whole;
+  const around = (inside: string) => `${openingOf(html, node)}${html.slice(...title.range)}${inside}</${tagOf(node)}>`;
+  return said.map((each) => {
+    const own = readersOnlyIn(each);
+    return { html: around(without(html, each, own)), kept: own };
+  });
 }
 
 interface Draft {
@@ -241,28 +260,36 @@ export function framesOf(html: string, title: string): { readonly frames: readon
       loose += html.slice(...node.range);
       return;
     }
-    const kept = readersOnlyIn(node);
-    const body = wrap(without(html, node, kept));
     const kind = kindOf(node);
     if (kind) {
       const before = open;
       close();
-      const alone = { ...draft(before.head, before.name), notes: open.notes, minutes: open.minutes, kind };
       const { head, name } = before;
-      open = draft(head, name);
-      drafts.push({ ...alone, name: nameOf(node, kind, name), blocks: [{ html: body, seen }] });
-    } else {
-      const lines = seen ? linesIn(node) : 0;
-      const gap = open.lines > 0 && lines > 0 ? GAP_LINES : 0;
-      const most = open.lines <= REST_LINES ? FRAME_LINES + REST_LINES : FRAME_LINES;
-      if (open.blocks.length > 0 && !open.leads && open.lines + gap + lines > most) {
-        close();
-        open.goesOn = true;
+      const { notes, minutes } = open;
+      const named = nameOf(node, kind, name);
+      const parts = partsOf(html, node, kind);
+      for (const [at, part] of parts.entries()) {
+        const own = { ...draft(head, parts.length > 1 ? `${named}, ${at + 1} of ${parts.length}` : named), kind };
+        // What was said before the block is said of its first part.
+        if (at === 0) Object.assign(own, { notes, minutes });
+        drafts.push({ ...own, blocks: [{ html: wrap(part.html), seen }] });
+        for (const passage of part.kept) note(passage, 'lesson', drafts.at(-1) ?? own);
       }
-      open.blocks.push({ html: body, seen });
-      open.lines += (open.blocks.length > 1 ? gap : 0) + lines;
-      if (seen) open.leads = /:$/.test(oneLine(textIn(node)));
+      open = draft(head, name);
+      sectionBegun = false;
+      return;
     }
+    const kept = readersOnlyIn(node);
+    const lines = seen ? linesIn(node) : 0;
+    const gap = open.lines > 0 && lines > 0 ? GAP_LINES : 0;
+    const most = open.lines <= REST_LINES ? FRAME_LINES + REST_LINES : FRAME_LINES;
+    if (open.blocks.length > 0 && !open.leads && open.lines + gap + lines > most) {
+      close();
+      open.goesOn = true;
+    }
+    open.blocks.push({ html: wrap(without(html, node, kept)), seen });
+    open.lines += (open.blocks.length > 1 ? gap : 0) + lines;
+    if (seen) open.leads = /:$/.test(oneLine(textIn(node)));
     sectionBegun = false;
     for (const passage of kept) note(passage, 'lesson', spokenOf());
   };

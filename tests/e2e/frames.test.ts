@@ -45,7 +45,8 @@ function faultsOf(page: Page): Promise<string[]> {
       const range = document.createRange();
       range.selectNodeContents(text);
       const { width, left, right, top, bottom } = range.getBoundingClientRect();
-      if (width === 0 || getComputedStyle(element).visibility === 'hidden') continue;
+      const { visibility, clipPath } = getComputedStyle(element);
+      if (width === 0 || visibility === 'hidden' || clipPath !== 'none') continue;
       const drawing = element.closest<SVGSVGElement>('svg')?.getScreenCTM()?.a ?? 1;
       const size = (Number.parseFloat(getComputedStyle(element).fontSize) * drawing) / unit;
       if (size < smallest - 0.1) faults.push(`${size.toFixed(1)}: ${words.slice(0, 30)}`);
@@ -643,4 +644,113 @@ test('a lesson that is read loads nothing of this, and its page shows none of th
   expect(loaded.filter((text) => /BroadcastChannel|frame-sheet|data-reins/.test(text))).toEqual([]);
   await expect(page.locator('[data-mark], [data-notes]')).toHaveCount(0);
   await expect(page.getByRole('link', { name: 'Show this lesson to a room' })).toBeVisible();
+});
+
+/** Asks a frame’s exercise with other figures, and waits until they stand there. */
+async function anotherLikeIt(page: Page, id: string): Promise<void> {
+  const form = page.locator(`#${id} form`);
+  const before = (await form.getAttribute('data-asked')) ?? '';
+  // In a frame that looks for the place of a fault the button is not seen yet.
+  await form.getByRole('button', { name: 'Another like it', includeHidden: true }).dispatchEvent('click');
+  await expect(form).not.toHaveAttribute('data-asked', before);
+}
+
+/** Gives an answer that is wrong in every figure, wherever one can be given in a moment; says whether it was given. */
+function answerWrongly(page: Page, id: string): Promise<boolean> {
+  return page.evaluate((exercise) => {
+    const form = document.querySelector<HTMLFormElement>(`#${exercise} form`);
+    if (!form) throw new Error(`${exercise} has no form`);
+    const fields = [...form.querySelectorAll<HTMLInputElement>('input:not([type="radio"], [readonly], [disabled])')];
+    for (const field of fields) {
+      field.value = '97';
+      field.dispatchEvent(new InputEvent('input', { bubbles: true }));
+    }
+    const cells = [...form.querySelectorAll<HTMLElement>('[data-cell]')];
+    cells[Math.floor(cells.length / 2)]?.click();
+    for (const choice of form.querySelectorAll('.entries fieldset')) choice.querySelector('input')?.click();
+    if (fields.length === 0 && cells.length === 0) return false;
+    form.requestSubmit();
+    return true;
+  }, id);
+}
+
+/** What is wrong with a frame on which an answer has been judged: what is asked and the verdict have to be seen. */
+function unseenOn(page: Page): Promise<string[]> {
+  return page.evaluate(() => {
+    const body = document.querySelector('[data-frame][data-now] [data-frame-body]');
+    if (!body) return ['no frame is shown'];
+    const seen = body.getBoundingClientRect();
+    return ['form > .question', '.exercise-say [data-outcome]'].filter((part) => {
+      const place = body.querySelector(part)?.getBoundingClientRect();
+      return !place || place.height === 0 || place.top < seen.top - 1 || place.bottom > seen.bottom + 1;
+    });
+  });
+}
+
+for (const lesson of LESSON_NAMES)
+  test(`every exercise of “${LESSONS[lesson]}” has room on its frame, with other figures and a wrong answer too`, async ({
+    page,
+  }) => {
+    test.setTimeout(60_000);
+    await page.setViewportSize({ width: 1280, height: 720 });
+    await openRoom(page, lesson);
+    const ids = await page
+      .locator('[data-frame]:not([hidden]) .exercise')
+      .evaluateAll((all) => all.map(({ id }) => id));
+    expect(ids.length).toBeGreaterThan(3);
+    const faults: string[] = [];
+    for (const id of ids) {
+      const look = async (when: string) => {
+        for (const fault of await faultsOf(page)) faults.push(`${id}, ${when}: ${fault}`);
+      };
+      const frame = await page.locator(`[data-frame]:has(#${id})`).getAttribute('data-frame');
+      await page.evaluate((hash) => {
+        location.hash = hash ?? '';
+      }, frame);
+      await expectFrame(page, Number(frame));
+      while ((await page.locator(`#${id}`).getAttribute('data-phase')) === 'worked')
+        await page.keyboard.press('ArrowRight');
+      await expect(page.locator(`#${id} form`)).toHaveAttribute('data-asked', /./);
+      for (const when of ['other figures', 'others again']) {
+        await anotherLikeIt(page, id);
+        await look(when);
+      }
+      if (await answerWrongly(page, id)) {
+        await expect(page.locator(`#${id} .exercise-say [data-outcome]`)).toBeAttached();
+        await expect(page.locator(`#${id}`).locator('.exercise-say .slips, .follow-up').first()).toBeAttached();
+        await look('a wrong answer');
+        for (const part of await unseenOn(page)) faults.push(`${id}: ${part} is not seen`);
+      }
+    }
+    expect(faults).toEqual([]);
+  });
+
+test('a high chart to mark is shown in bands of rows that can be told apart, and arrow keys go from one to the next', async ({
+  page,
+}) => {
+  await page.setViewportSize({ width: 1280, height: 720 });
+  await openRoom(page, 'closing');
+  const frame = await page.locator('[data-frame]:has(#closing-mark)').getAttribute('data-frame');
+  await page.keyboard.type(frame ?? '');
+  await page.keyboard.press('Enter');
+  const rows = nowIn(page).locator('.mark-grid tr');
+  const seen = rows.locator('visible=true');
+  const all = await rows.count();
+  expect(all).toBeGreaterThan(25);
+  await expect(seen).toHaveCount(all);
+  await page.keyboard.press('ArrowRight');
+  await expectFrame(page, Number(frame));
+  const first = await seen.count();
+  expect(first).toBeLessThanOrEqual(18);
+  for (const row of await seen.all()) expect((await row.boundingBox())?.height).toBeGreaterThan(28);
+  await nowIn(page).locator(`[data-cell="${first}-1"]`).click();
+  await page.keyboard.press('ArrowDown');
+  const cell = nowIn(page).locator(`[data-cell="${first + 1}-1"]`);
+  await expect(cell).toBeFocused();
+  await page.keyboard.press('Space');
+  await expect(cell).toHaveAttribute('aria-pressed', 'true');
+  await expect(nowIn(page).locator(`[data-cell="${first}-1"]`)).toBeHidden();
+  await page.keyboard.press('ArrowUp');
+  await expect(nowIn(page).locator(`[data-cell="${first}-1"]`)).toBeFocused();
+  expect(await faultsOf(page)).toEqual([]);
 });

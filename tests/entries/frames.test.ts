@@ -41,6 +41,21 @@ describe('a lesson in frames', () => {
     ]);
   });
 
+  it('gives each paragraph of a long caution a frame under its title, and drops none of it', () => {
+    const said = ['Points away.', words(30), `${words(20)} <em>never</em>`];
+    const caution = (passages: readonly string[]) =>
+      `<aside class="caution" aria-label="Take care"><p class="caution-title">Take care</p>${passages.map((each) => `<p>${each}</p>`).join('\n')}</aside>`;
+    const found = frames(`<h2>One</h2>${caution(said)}<p>z</p>`);
+    expect(found.map(({ kind, name }) => `${kind}: ${name}`)).toEqual([
+      'caution: Take care, 1 of 3',
+      'caution: Take care, 2 of 3',
+      'caution: Take care, 3 of 3',
+      'prose: One',
+    ]);
+    expect(found.slice(0, 3).map(({ body }) => body)).toEqual(said.map((each) => caution([each])));
+    expect(frames(caution(['Points away.', 'Count the pins.'])).map(({ name }) => name)).toEqual(['Take care']);
+  });
+
   it('knows a plate that shows a knot in stages', () => {
     const knot = plate(1).replace('<svg', '<ol class="stages"><li></li></ol><svg');
     expect(frames(knot).map(({ kind }) => kind)).toEqual(['knot']);

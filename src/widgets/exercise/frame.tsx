@@ -274,7 +274,7 @@ export function ExerciseFrame<K extends KindName>(frame: { asked: ExerciseProps<
     <form
       ref={form}
       class="exercise-form"
-      data-asked={ready() ? '' : undefined}
+      data-asked={ready() ? asked().seed : undefined}
       data-solved={solved() ? '' : undefined}
       onSubmit={(event) => {
         event.preventDefault();

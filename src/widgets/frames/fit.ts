@@ -1,3 +1,4 @@
+import { fitCells, smallerCells } from './marking.ts';
 import { type Steps, stepsOf } from './steps.ts';
 
 /** The frame that everything is measured in. A window shows the same, larger or smaller. */
@@ -63,9 +64,16 @@ export function fittedSteps(frame: HTMLElement): Steps {
   };
 }
 
+/** The heading and all but the first word on the answer give way, and then the chart; says whether that is enough. */
+function giveWay(frame: HTMLElement, body: HTMLElement): boolean {
+  frame.setAttribute('data-full', '');
+  while (isTooMuch(body)) if (!smallerCells(frame)) return false;
+  return true;
+}
+
 /**
  * Makes room for what has come to stand under an exercise, or gives back the room when it is gone. What has no room even
- * at the smallest size is scrolled to.
+ * at the smallest size is scrolled to, under what is asked.
  *
  * @param said what has just been said of an answer, if anything
  */
@@ -73,6 +81,7 @@ export function refit(frame: HTMLElement, said: Element | null): void {
   const body = bodyOf(frame);
   const fitted = sizes.get(frame);
   grown.delete(frame);
+  frame.removeAttribute('data-full');
   // A case that is worked through has the figures it was built with.
   if (!body || !fitted || frame.querySelector('[data-phase="worked"]')) return;
   fitCells(frame);
@@ -81,7 +90,7 @@ export function refit(frame: HTMLElement, said: Element | null): void {
     grown.set(frame, size);
     if (!isTooMuch(body)) return;
   }
-  said?.scrollIntoView({ block: 'nearest' });
+  if (!giveWay(frame, body)) said?.scrollIntoView({ block: 'nearest' });
 }
 
 const box = (svg: SVGSVGElement): DOMRect | undefined => svg.viewBox.baseVal ?? undefined;
@@ -103,26 +112,6 @@ function shape(frame: HTMLElement): void {
   frame.dataset['fit'] = String(PLAIN);
   const beside = drawnAs('tall');
   if (drawnAs('wide') < beside) frame.dataset['shape'] = 'tall';
-}
-
-/** Room for a chart to mark, in units of the frame: beside its question, or below it where it is wide. */
-const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 380 } } as const;
-/** The largest cell that is wanted, what its line takes, and the lowest row with room for a number of its own. */
-const CELL = { most: 50, line: 1.2, numbered: 32 };
-
-/** Makes the cells of a chart to mark as large as lets the whole of it stand on its frame. */
-function fitCells(frame: HTMLElement): void {
-  const grid = frame.querySelector<HTMLTableElement>('.mark-grid');
-  const columns = (grid?.rows[0]?.cells.length ?? 0) - 1;
-  if (!grid || columns < 1) return;
-  const rows = grid.rows.length;
-  const cellIn = ({ width, height }: (typeof CHARTS)[keyof typeof CHARTS]) =>
-    Math.min(CELL.most, height / rows - CELL.line, width / columns - CELL.line);
-  const shape = cellIn(CHARTS.wide) > cellIn(CHARTS.tall) ? 'wide' : 'tall';
-  const cell = cellIn(CHARTS[shape]);
-  frame.dataset['shape'] = shape;
-  grid.style.setProperty('--cell', cell.toFixed(2));
-  grid.toggleAttribute('data-close', cell < CELL.numbered);
 }
 
 const touches = (one: DOMRect, other: DOMRect, apart: number): boolean =>
@@ -200,6 +189,7 @@ export function fitFrames(deck: HTMLElement, frames: readonly HTMLElement[]): vo
   deck.setAttribute('data-measuring', '');
   for (const frame of frames) {
     delete frame.dataset['pages'];
+    frame.removeAttribute('data-full');
     bodyOf(frame)?.style.removeProperty('--page');
     grown.delete(frame);
     sizes.delete(frame);

@@ -1,3 +1,4 @@
+import { rowBandsOf, showRows } from './marking.ts';
 import { bandsOf, CHARTS, showBand } from './near.ts';
 
 /** What a frame brings one after the other. */
@@ -41,19 +42,25 @@ function stages(row: HTMLElement): Steps {
   };
 }
 
-/** A case worked through, line by line; then the exercise takes its place. A fault is first found, and then named. */
-function exerciseSteps(exercise: HTMLElement): Steps {
+/**
+ * A case worked through, line by line; then the exercise takes its place. A fault is first found, and then named; a high
+ * chart to mark is shown whole, and then in bands.
+ */
+function exerciseSteps(frame: HTMLElement, exercise: HTMLElement): Steps {
   const lines = exercise.dataset['level'] === 'worked' ? all(exercise, '.worked-case .working > li') : [];
   const reveal = oneByOne(lines.map((line) => [line]));
   const before = exercise.dataset['level'] === 'worked' ? reveal.count : 0;
-  const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : ['asked'];
+  const bands = exercise.dataset['kind'] === 'mark' ? rowBandsOf(exercise) : [];
+  const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : ['asked', ...bands.map(() => 'asked')];
   return {
     count: before + phases.length,
     // The last line of the working has all the others above it; what is asked then has the frame to itself.
     turns: [...(before > 0 ? [[before - 1]] : []), phases.map((_, phase) => before + phase)],
+    ...(bands.length > 0 ? { done: before } : {}),
     show: (step) => {
       exercise.dataset['phase'] = step < before ? 'worked' : phases[step - before];
       reveal.show(step);
+      if (exercise.dataset['kind'] === 'mark') showRows(frame, bands[step - before - 1] ?? null);
     },
   };
 }
@@ -86,8 +93,10 @@ export function stepsOf(frame: HTMLElement): Steps {
   if (paged > 1) return pages(body, paged);
   const knot = body.querySelector<HTMLElement>('.stages');
   if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 2) return stages(knot);
-  const exercise = body.querySelector<HTMLElement>('.exercise:is([data-level="worked"], [data-kind="spot"])');
-  if (exercise) return exerciseSteps(exercise);
+  const exercise = body.querySelector<HTMLElement>(
+    '.exercise:is([data-level="worked"], [data-kind="spot"], [data-kind="mark"])',
+  );
+  if (exercise) return exerciseSteps(frame, exercise);
   const chart = frame.dataset['kind'] === 'plate' ? body.querySelector<SVGSVGElement>(CHARTS) : null;
   const parts = chart && chartParts(frame, chart);
   if (parts) return parts;

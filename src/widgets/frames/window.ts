@@ -18,6 +18,7 @@ import {
   type Told,
   windowName,
 } from './link.ts';
+import { outOfBand } from './marking.ts';
 import {
   addressOf,
   type Deck,
@@ -291,6 +292,17 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     }
   });
 
+  // Before the chart itself hears of it: the row that the key leads to has to be there.
+  deckRoot.addEventListener(
+    'keydown',
+    ({ key, target }) => {
+      const cell = target instanceof Element ? target.closest('[data-cell]') : null;
+      const way = cell && outOfBand(cell, key);
+      if (way) act({ do: way });
+    },
+    true,
+  );
+
   root.addEventListener('click', (event) => {
     const { target } = event;
     if (!(target instanceof Element)) return;
@@ -463,17 +475,19 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
   const changed = new Set<HTMLElement>();
   let waiting: ReturnType<typeof setTimeout> | undefined;
   const watch = new MutationObserver((records) => {
+    const asked = new Set<HTMLElement>();
     for (const { target, type } of records) {
       const element = target instanceof Element ? target : target.parentElement;
       const frame = element?.closest<HTMLElement>('[data-frame]');
       if (frame && type === 'childList' && element?.matches('.tied-drawing')) fitLabels(frame);
-      if (frame?.hasAttribute('data-now') && type === 'childList' && element?.closest('.exercise-form'))
-        refit(frame, element.closest('.exercise-say')?.lastElementChild ?? null);
+      if (frame?.hasAttribute('data-now') && type !== 'attributes' && element?.closest('.exercise-form'))
+        asked.add(frame);
       // A chart of which a part is shown has not changed.
       if (!frame || element?.closest('[data-ink], .exercise, svg')) continue;
       if (type === 'attributes' ? element?.hasAttribute('data-when') : element?.closest('[data-frame-body]'))
         changed.add(frame);
     }
+    for (const frame of asked) askedAgain(frame);
     if (changed.size === 0) return;
     clearTimeout(waiting);
     waiting = setTimeout(() => {
@@ -482,6 +496,18 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       if (root.dataset['look']) measure(those);
     }, 60);
   });
+
+  /** Something else is asked on a frame, or something is said of an answer: a chart to mark may have other rows. */
+  function askedAgain(frame: HTMLElement): void {
+    const at = frames.indexOf(frame);
+    const own = fittedSteps(frame);
+    const others = own.count !== steps[at]?.count;
+    steps = steps.with(at, own);
+    deck = steps.map(({ count }) => count);
+    if (others) paint();
+    else own.show(placeIn(deck, here()).step);
+    refit(frame, frame.querySelector('.exercise-say')?.lastElementChild ?? null);
+  }
 
   function wake(): void {
     if (!matchMedia(WIDE).matches) {
@@ -504,7 +530,9 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     show = { ...show, at: placeIn(deck, show.at) };
     paint();
     join(session);
-    watch.observe(deckRoot, { subtree: true, childList: true, attributes: true, attributeFilter: ['hidden'] });
+    // A question with other figures may be the same text with other words in it.
+    const seen = { subtree: true, childList: true, characterData: true };
+    watch.observe(deckRoot, { ...seen, attributes: true, attributeFilter: ['hidden'] });
     root.setAttribute('data-awake', '');
   });
   matchMedia(WIDE).addEventListener('change', wake);
