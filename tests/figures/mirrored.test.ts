@@ -49,6 +49,15 @@ const corners = ({ model, finish }: GatheringCords, flip: boolean): Corner[] =>
     .flatMap((string) => stringPath(model, string))
     .map(([x, y]) => [flip ? model.width * COLUMN - x : x, y]);
 
+/** A path without what lies on a straight line from one point to the next but one. */
+const bends = (path: readonly Corner[]): Corner[] =>
+  path.filter((point, i) => {
+    const [before, after] = [path[i - 1], path[i + 1]];
+    if (!before || !after) return true;
+    const [x, y] = [after[0] - before[0], after[1] - before[1]];
+    return Math.abs((point[0] - before[0]) * y - (point[1] - before[1]) * x) > 1e-9;
+  });
+
 /**
  * The corners of every cord of a row and the one above it, bases and leading string, in d from the left. What is above
  * row 1 hangs on the bar, which is looked at by itself.
@@ -73,7 +82,7 @@ const rowCorners = ({ fit, rows }: Plan, row: number, flip: boolean): Corner[] =
     widest: 30,
   });
   return model.strings
-    .flatMap((string) => stringPath(model, string))
+    .flatMap((string) => bends(stringPath(model, string).map(([x, y]) => [x, y])))
     .filter(([, y]) => y >= 0)
     .map(([x, y]) => [flip ? model.width * COLUMN - x : x, y]);
 };
