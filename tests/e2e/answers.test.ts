@@ -59,7 +59,7 @@ const exercisesIn = (page: Page, html: string): Promise<Standing[]> =>
       return [...parsed.querySelectorAll<HTMLElement>('section.exercise')].map((section) => {
         for (const worked of section.querySelectorAll(
           // A drawing’s figures are where its lines go; what it shows stands in words beside it.
-          'script, style, .worked-case, details:has(.working), [data-exercise-number], .tied-drawing',
+          'script, style, .worked-case, details:has(.working), [data-exercise-number], .tied-drawing, .tied-knots',
         ))
           worked.remove();
         const island = section.querySelector('astro-island');

@@ -45,6 +45,8 @@ async function cutFigures(page: Page, sheet: Sheet): Promise<string[]> {
       (figure) => {
         if (!figure.checkVisibility()) return [];
         const box = figure.getBoundingClientRect();
+        // What other drawings refer to is kept in one that is not seen.
+        if (box.width === 0 && box.height === 0) return [];
         const name = `${figure.localName} ${figure.id || figure.closest('[id]')?.id}`;
         const faults: string[] = [];
         if (box.height > height) faults.push(`${name}: ${Math.round(box.height)} high on a sheet of ${height}`);
