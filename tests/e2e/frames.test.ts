@@ -1,24 +1,16 @@
 import AxeBuilder from '@axe-core/playwright';
-import { type BrowserContext, expect, type Page, test } from '@playwright/test';
+import { expect, type Page, test } from '@playwright/test';
 import { getDocumentProxy } from 'unpdf';
 import { LESSON_NAMES, LESSONS, type LessonName } from './learner.ts';
+import { awake, openOther } from './showing.ts';
 
 /** The smallest text that is read from eight metres, in pixels at 720 lines. */
 const SMALLEST = 28;
 
 const path = (lesson: LessonName, hash = ''): string => `lessons/${LESSONS[lesson]}/frames/${hash}`;
-const awake = async (page: Page): Promise<void> => {
-  await page.locator('[data-awake]').waitFor();
-};
 async function openRoom(page: Page, lesson: LessonName = 'sum', hash = ''): Promise<void> {
   await page.goto(path(lesson, hash));
   await awake(page);
-}
-/** The other window of a showing, opened by key. */
-async function openOther(context: BrowserContext, from: Page): Promise<Page> {
-  const [other] = await Promise.all([context.waitForEvent('page'), from.keyboard.press('s')]);
-  await awake(other);
-  return other;
 }
 const nowIn = (page: Page) => page.locator('[data-frame][data-now]');
 const expectFrame = (page: Page, frame: number) => expect(nowIn(page)).toHaveAttribute('data-frame', String(frame));

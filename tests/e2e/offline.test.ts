@@ -1,6 +1,7 @@
 import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { exerciseSheet, press } from './learner.ts';
+import { awake, openOther } from './showing.ts';
 
 test.use({ serviceWorkers: 'allow' });
 
@@ -57,19 +58,6 @@ test('either window of a showing is closed and opened again without a network, a
   context,
 }) => {
   test.setTimeout(90_000);
-  const awake = (window: Page) => window.locator('[data-awake]').waitFor();
-  const openOther = async (from: Page): Promise<Page> => {
-    const windows = context.pages().length;
-    // A window of that name that is just closing takes the call with it; then the key is pressed again, as anybody would.
-    await expect(async () => {
-      await from.keyboard.press('s');
-      await expect.poll(() => context.pages().length, { timeout: 3000 }).toBeGreaterThan(windows);
-    }).toPass();
-    const other = context.pages().at(-1);
-    if (!other) throw new Error('no window was opened');
-    await awake(other);
-    return other;
-  };
   const now = (window: Page) => window.locator('[data-frame][data-now]');
   const drawn = (window: Page) => now(window).locator('[data-ink] path').getAttribute('d');
 
@@ -77,7 +65,7 @@ test('either window of a showing is closed and opened again without a network, a
   await context.setOffline(true);
   await page.goto('lessons/widening/frames/#5');
   await awake(page);
-  const speaker = await openOther(page);
+  const speaker = await openOther(context, page);
   await speaker.keyboard.press('t');
   await speaker.keyboard.press('d');
   const paper = await now(speaker).locator('.frame-paper').boundingBox();
@@ -91,14 +79,14 @@ test('either window of a showing is closed and opened again without a network, a
   await expect(speaker.locator('[data-used]')).toHaveText(/^0:0[2-9]$/);
 
   await speaker.close();
-  const again = await openOther(page);
+  const again = await openOther(context, page);
   await expect(now(again)).toHaveAttribute('data-frame', '5');
   expect(await drawn(again)).toBe(line);
   await expect(again.getByRole('button', { name: 'Run the timer' })).toHaveAttribute('aria-pressed', 'true');
   await expect(again.locator('[data-used]')).toHaveText(/^0:(0[2-9]|[1-5]\d)$/);
 
   await page.close();
-  const room = await openOther(again);
+  const room = await openOther(context, again);
   await expect(room.locator('[data-frames]')).toHaveAttribute('data-look', 'room');
   await expect(now(room)).toHaveAttribute('data-frame', '5');
   expect(await drawn(room)).toBe(line);

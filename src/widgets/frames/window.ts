@@ -40,6 +40,8 @@ const deckElement = main?.querySelector<HTMLElement>('[data-deck]');
 
 /** Frames are shown one by one where there is room for one; on a small screen they stand one under the other. */
 const WIDE = '(width >= 40rem)';
+/** ms in which another window, if there is one, has answered. */
+const ANSWER = 250;
 /** How long the controls stay in the room’s window after the mouse has moved, in milliseconds. */
 const STIRRED = 2500;
 /** What was entered has been kept by then, in milliseconds. */
@@ -198,8 +200,17 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     link?.tell({ tell: 'show', show, turn });
     paint();
   }
-  const act = (move: Move, address?: 'push' | 'replace' | 'keep') =>
+  /** What is done before the other window has told how the show stands: done again on top of that, or it would be lost. */
+  const early: Move[] = [];
+  let settled = false;
+  function act(move: Move, address?: 'push' | 'replace' | 'keep'): void {
+    if (!settled) early.push(move);
     change(moved(show, move, deck, Date.now()), address);
+  }
+  function settle(): void {
+    settled = true;
+    for (const move of early.splice(0)) act(move, 'replace');
+  }
 
   function setOverview(open: boolean): void {
     overview = open;
@@ -422,11 +433,12 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
         if (told.to === link?.me) join(newName());
         break;
       case 'show':
-        if (!isNewer({ turn: told.turn, by: from }, { turn, by: link?.me ?? '' })) break;
+        if (!isNewer({ turn: told.turn, by: from }, { turn: turn - early.length, by: link?.me ?? '' })) break;
         ({ show, turn } = told);
         theirLine = null;
         keepAddress('replace');
         paint();
+        settle();
         break;
       case 'point':
         point(told.at, false);
@@ -445,6 +457,10 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     window.name = windowName(role, session);
     link = linkTo(session, lesson, hear);
     link.tell({ tell: 'hello', role });
+    setTimeout(() => {
+      early.length = 0;
+      settled = true;
+    }, ANSWER);
   }
   addEventListener('pagehide', () => link?.tell({ tell: 'gone', role }));
 
