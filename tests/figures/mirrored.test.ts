@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { bar } from '../../src/figures/bar.ts';
-import { cordRows, movedIn } from '../../src/figures/cord-rows.ts';
 import type { Drawing } from '../../src/figures/drawing.ts';
 import { type GatheringCords, gatheringCords } from '../../src/figures/gathering.ts';
 import { outline } from '../../src/figures/outline.ts';
 import { COLUMN, stringPath } from '../../src/figures/piece/index.ts';
+import { rowCords } from '../../src/figures/row.ts';
 import { finishSteps, mirrorPiece, opposite, type Plan } from '../../src/solver/index.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { drawPlan, shapesOf } from './drawn.ts';
@@ -62,25 +62,8 @@ const bends = (path: readonly Corner[]): Corner[] =>
  * The corners of every cord of a row and the one above it, bases and leading string, in d from the left. What is above
  * row 1 hangs on the bar, which is looked at by itself.
  */
-const rowCorners = ({ fit, rows }: Plan, row: number, flip: boolean): Corner[] => {
-  const [before, plan] = [rows[row - 2], rows[row - 1]];
-  if (!plan) throw new Error(`no row ${row}`);
-  const { model } = cordRows({
-    fit,
-    chart: null,
-    rows,
-    from: Math.max(1, row - 1),
-    to: row,
-    coloured: false,
-    moved: movedIn(before, plan, fit.width),
-    apart: 3.4,
-    below: 7.5,
-    stretches: [[1, fit.width]],
-    across: 360,
-    gutter: 0,
-    top: 0,
-    widest: 30,
-  });
+const rowCorners = (plan: Plan, row: number, flip: boolean): Corner[] => {
+  const { model } = rowCords(plan, { row }).cords;
   return model.strings
     .flatMap((string) => bends(stringPath(model, string).map(([x, y]) => [x, y])))
     .filter(([, y]) => y >= 0)
