@@ -1,3 +1,4 @@
+import { INCH } from '../solver/inch.ts';
 import type { Plan } from '../solver/plan.ts';
 import { cutList } from '../solver/thread/cut-list.ts';
 import type { Thread } from '../solver/thread/thread.ts';
@@ -39,7 +40,6 @@ const LEFT = 14;
 /** Height that the strings of one kind may take, and the widest step from one to the next. */
 const HEAP = 60;
 const STEP = 7;
-const INCH = 25.4;
 
 function piecesOf(
   { fit, rows, outline, chart }: CutStringsPlan,

@@ -1,3 +1,4 @@
+import { INCH } from '../solver/inch.ts';
 import type { Thread } from '../solver/thread/thread.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, type DrawnUnits, d, type Figure, path, type Shape, step } from './drawing.ts';
@@ -25,7 +26,7 @@ const CLOSEST = 5;
 /** What a ruler's unit is in mm, and how far apart, in that unit, its marks and its numbers may stand. */
 const RULERS = {
   metric: { mm: 1, marks: [0.1, 0.5, 1, 2, 5, 10, 20, 50], numbers: [1, 2, 5, 10, 20, 50, 100] },
-  inches: { mm: 25.4, marks: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2], numbers: [1 / 8, 1 / 4, 1 / 2, 1, 2, 4] },
+  inches: { mm: INCH, marks: [1 / 32, 1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2], numbers: [1 / 8, 1 / 4, 1 / 2, 1, 2, 4] },
 } as const;
 
 /** The distance of the ruler's marks in its unit, and of its numbers. */

@@ -1,11 +1,12 @@
 import type { JSX } from 'solid-js';
+import { INCH } from '../solver/inch.ts';
 import { measureProblem, type Range } from '../solver/problem.ts';
 import { problemWords } from '../words/problems.ts';
 import { Measure } from './measure.tsx';
 
 /** mm of an eighth and of a sixteenth of an inch, which rulers show. */
-const EIGHTH = 25.4 / 8;
-const SIXTEENTH = 25.4 / 16;
+const EIGHTH = INCH / 8;
+const SIXTEENTH = INCH / 16;
 
 interface Props {
   barWidth: number;

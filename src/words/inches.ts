@@ -1,4 +1,5 @@
-const INCH = 25.4;
+import { INCH } from '../solver/inch.ts';
+
 const PARTS: Readonly<Record<string, number>> = { '¼': 0.25, '½': 0.5, '¾': 0.75 };
 
 /** A length in mm as inches to type, to a thousandth. */

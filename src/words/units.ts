@@ -1,3 +1,4 @@
+import { INCH } from '../solver/inch.ts';
 import type { Figure, FigureSource } from '../solver/thread/figure.ts';
 import { count, figure } from './numbers.ts';
 
@@ -23,7 +24,6 @@ interface Scale {
   readonly below: number;
 }
 
-const INCH = 25.4;
 const SCALES: Readonly<Record<UnitSystem, readonly Scale[]>> = {
   metric: [
     { unit: 'mm', mm: 1, step: 0.1, below: 10 },

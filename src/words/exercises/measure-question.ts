@@ -8,6 +8,7 @@ import type {
   ThreadQuestion,
   TimeQuestion,
 } from '../../solver/exercises/number/problem.ts';
+import { INCH } from '../../solver/inch.ts';
 import type { ThreadKind } from '../../solver/thread/thread.ts';
 import { count, figure, list } from '../numbers.ts';
 import { threadName } from '../thread-names.ts';
@@ -20,8 +21,7 @@ const PLACES: Readonly<Record<CutPlace, string>> = {
 };
 
 /** A cord and its rows are finer than the eighths of an inch, and these sums are made to come out in whole millimetres. */
-const inMillimetres =
-  'This exercise stays in millimetres, because a cord is finer than the eighths of an inch. An inch is 25.4 mm.';
+const inMillimetres = `This exercise stays in millimetres, because a cord is finer than the eighths of an inch. An inch is ${INCH} mm.`;
 
 function cutAsked({ place, height, rowPitch, takeUp, mountingAndFinishing, tail }: CutQuestion): QuestionWords {
   return {
