@@ -1,4 +1,5 @@
 import { d } from './drawing.ts';
+import { bends } from './spline.ts';
 
 /** A stretch of cord, the corners of a smooth line: x from the middle of its place on the bar, y from the bar's, in d. */
 export type Stretch = readonly (readonly [x: number, y: number])[];
@@ -17,9 +18,12 @@ export interface Fixed {
 /** How far down the kept ends of a fold and of a lone string go, in d. */
 export const KEPT_DOWN = { fold: 2.9, lone: 4.2 } as const;
 
+/** How far the crown of a side fold lies above the wire's middle, in d. */
+export const OVER_WIRE = 1.35;
+
 /** Half of a side fold, from where it lies on the ring's wire down one leg; x towards that leg, y from the wire's middle. */
 export const foldOver: Stretch = [
-  [0, -1.35],
+  [0, -OVER_WIRE],
   [0.25, -1.1],
   [0.49, 0],
   [0.49, 1.6],
@@ -146,16 +150,24 @@ export const loneString: Fixed = {
   ],
 };
 
-/** A smooth line with the corners given as its frame (quadratic B-spline), both ends included, as path data. */
+/** A smooth line with the given points as corners of its frame, as path data; two make a straight one, fewer none. */
 export function smooth(corners: Stretch): string {
   const [first, second] = corners;
-  const last = corners.at(-1);
-  if (!first || !second || !last) return '';
-  let data = d`M${first[0]} ${first[1]}`;
-  for (const [i, [x, y]] of corners.slice(1, -1).entries()) {
-    const next = corners[i + 2] ?? last;
-    data +=
-      next === last ? d`Q${x} ${y} ${next[0]} ${next[1]}` : d`Q${x} ${y} ${(x + next[0]) / 2} ${(y + next[1]) / 2}`;
-  }
-  return corners.length > 2 ? data : data + d`L${last[0]} ${last[1]}`;
+  if (!first || !second) return '';
+  const along = bends(corners, ([x, y], [u, v]): Stretch[number] => [(x + u) / 2, (y + v) / 2])
+    .map(([, corner, to]) => d`Q${corner[0]} ${corner[1]} ${to[0]} ${to[1]}`)
+    .join('');
+  return d`M${first[0]} ${first[1]}` + (along || d`L${second[0]} ${second[1]}`);
+}
+
+/**
+ * Half of a fold that lies over the ring's wire: from the middle of its crown down one leg. `leg` is where that leg
+ * hangs, whose own height on the wire may be another.
+ */
+export function overWire(weight: number, [x, y]: Stretch[number], [legX, legY]: Stretch[number]): Stretch {
+  const half = (foldOver.at(-1)?.[0] ?? 1) * weight;
+  return foldOver.map(([u, v], i): Stretch[number] => [
+    x + ((u * weight) / half) * (legX - x),
+    v * weight + (i < 2 ? y : legY),
+  ]);
 }

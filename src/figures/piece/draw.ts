@@ -16,6 +16,7 @@ import {
   curved,
   type Fineness,
   headStretches,
+  nearest,
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
@@ -195,8 +196,11 @@ export class PiecePainter {
   parts(model: PieceModel): PiecePart[] {
     this.model = model;
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
-    const behind = this.level === 'cell' ? [] : [...this.behind(), ...this.passing()];
-    const layers = model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
+    const [behind, passing] = this.level === 'cell' ? [[], []] : [this.behind(), this.passing()];
+    const layers =
+      model.view === 'front'
+        ? [...behind, ...passing, ...this.hung(), ...rows]
+        : [...passing, ...this.hung(), ...rows, ...behind];
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
       if (!this.drawn.has(name)) {
@@ -213,6 +217,10 @@ export class PiecePainter {
   /** All shapes met so far, and rows of two, four, eight and sixteen of them. */
   defs(): string {
     return `<defs>${[...this.drawn.values(), ...this.groups.values()].join('')}</defs>`;
+  }
+
+  private get pulled(): boolean {
+    return this.model.laid.pitch > ROW;
   }
 
   private ring(): string {
@@ -264,13 +272,19 @@ export class PiecePainter {
     return own && own !== 'none' ? own : PAINTS.lead;
   }
 
-  /** Floats and tails at the back, one path for each string. */
+  /** Floats and tails at the back, and ends that rest there: one path for each string, the deepest first. */
   private behind(): PiecePart[] {
-    const byString = new Map<PieceString, Path[]>();
-    for (const { string, path } of this.lines(['float', 'tail']))
-      byString.set(string, [...(byString.get(string) ?? []), path]);
     const back = this.model.view === 'back';
-    return [...byString].map(([string, paths]) => {
+    const byString = new Map<PieceString, Path[]>();
+    for (const { string, path } of [...this.lines(['float', 'tail']), ...this.workingEnds(back)])
+      byString.set(string, [...(byString.get(string) ?? []), path]);
+    const depth = (paths: readonly Path[]): number =>
+      back ? Math.max(...paths.map(nearest)) : Math.min(...paths.map(deepest));
+    const sorted = [...byString].sort(([, a], [, b]) => depth(a) - depth(b));
+    return sorted.map(([string, paths]) => {
+      const key = `behind-${string.id}`;
+      const paint = this.paintOf(string);
+      if (this.pulled) return { key, svg: paths.map((path) => stretch(path, paint, this.fineness)).join('') };
       // From the front they only show through gaps, if at all: from end to end is enough.
       const d = paths
         .map((path) =>
@@ -281,12 +295,17 @@ export class PiecePainter {
             : straight(path.filter((_, i) => i === 0 || i === path.length - 1)),
         )
         .join('');
-      const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-      return {
-        key: `behind-${string.id}`,
-        svg: back || this.model.laid.pitch > ROW ? `<path d="${d}" class="pc-e"/>${body}` : body,
-      };
+      const body = `<path d="${d}" class="pc-b" color="${paint}"/>`;
+      return { key, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
     });
+  }
+
+  /** Ends of leading strings that hang on: those that are nearer to the viewer than the knots, or the others. */
+  private workingEnds(near: boolean): DrawnLine[] {
+    if (this.model.ending !== 'hanging') return [];
+    const ends = this.lines(['end'], 'leading').filter(({ path }) => near === nearest(path) > 0.5);
+    // Where rows lie close, what hangs behind a piece does not show.
+    return near || this.pulled ? ends : [];
   }
 
   /** Base strings from ring to finish, the deepest first. */
@@ -316,8 +335,9 @@ export class PiecePainter {
   /** Leading strings on their way behind the bases, where rows lie apart and they are seen between them. */
   private passing(): PiecePart[] {
     const { laid } = this.model;
-    if (laid.pitch === ROW || this.model.view === 'back') return [];
-    return this.lines(['link']).flatMap(({ string, path }) =>
+    if (!this.pulled) return [];
+    const ends = this.model.view === 'back' ? this.workingEnds(false) : [];
+    return [...this.lines(['link']), ...ends].flatMap(({ string, path }) =>
       stretchesOf(path, 0.4).behind.map((part) => ({
         key: `passing-${string.id}-${rowAt(laid, part[0]?.[1] ?? 0)}`,
         svg: stretch(part, this.paintOf(string), this.fineness),
@@ -341,7 +361,7 @@ export class PiecePainter {
   private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
-    const pulled = model.laid.pitch > ROW;
+    const { pulled } = this;
     const byRow = new Map<number, Place[]>();
     for (const place of model.places)
       if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
@@ -354,9 +374,7 @@ export class PiecePainter {
       const cord = seen.map((part) => stretch(part, this.paintOf(string), fineness)).join('');
       if (cord) links.set(row, (links.get(row) ?? '') + cord);
     }
-    const ends = this.lines(['end'], 'leading').filter(
-      ({ path }) => model.ending === 'hanging' && path.some(([, , z]) => z > 0.5),
-    );
+    const ends = back ? [] : this.workingEnds(true);
     return [
       ...[...byRow].map(([row, all]) => {
         const places = back ? [...all].reverse() : all;

@@ -1,3 +1,4 @@
+import { bends } from '../spline.ts';
 import type { Path, Point } from '../strand/point.ts';
 import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
@@ -49,24 +50,25 @@ export function thinned(path: Path): Path {
   return [...thinned(path.slice(0, far + 1)), ...thinned(path.slice(far)).slice(1)];
 }
 
-/** A smooth line with the points as corners of its frame (quadratic B-spline), ends included. */
+/** A smooth line with the points as corners of its frame, in whole units. */
 export function curved(whole: Path): string {
   const path = thinned(whole);
   if (path.length < 3) return straight(path);
-  const at = (i: number): readonly [number, number] => [unit(path[i]?.[0] ?? 0), unit(path[i]?.[1] ?? 0)];
-  const last = path.length - 1;
-  let [x, y] = at(0);
+  const corners = path.map((point): [number, number] => [unit(point[0]), unit(point[1])]);
+  let [x, y] = corners[0] as [number, number];
   const d = `M${packedFigures([x, y])}`;
   const steps: number[] = [];
-  for (let i = 1; i < last; i += 1) {
-    const [cx, cy] = at(i);
-    const [nx, ny] = at(i + 1);
-    const [ex, ey] = i + 1 === last ? [nx, ny] : [Math.round((cx + nx) / 2), Math.round((cy + ny) / 2)];
-    steps.push(cx - x, cy - y, ex - x, ey - y);
-    [x, y] = [ex, ey];
+  for (const [, corner, to] of bends(corners, halfway)) {
+    steps.push(corner[0] - x, corner[1] - y, to[0] - x, to[1] - y);
+    [x, y] = to;
   }
   return `${d}q${packedFigures(steps)}`;
 }
+
+const halfway = (a: readonly [number, number], b: readonly [number, number]): [number, number] => [
+  Math.round((a[0] + b[0]) / 2),
+  Math.round((a[1] + b[1]) / 2),
+];
 
 /** Whole cord with its twist, cord with light alone, or edge and body. */
 export type Fineness = 'cord' | 'lit' | 'stitch';
@@ -170,7 +172,8 @@ export interface Stretches {
   readonly before: readonly Path[];
 }
 
-const nearest = (path: Path): number => path.reduce((high, [, , z]) => Math.max(high, z), Number.NEGATIVE_INFINITY);
+export const nearest = (path: Path): number =>
+  path.reduce((high, [, , z]) => Math.max(high, z), Number.NEGATIVE_INFINITY);
 
 /** The order in which stretches are painted. */
 const deepestFirst = (paths: readonly Path[]): Path[] =>
