@@ -184,6 +184,7 @@ export function cordRows(input: CordRowsInput): CordRows {
     {
       tag: 'cords',
       id: 'cords',
+      model: shown,
       style: pieceStyle(level),
       paint: (id) => new PiecePainter(id, level).parts(shown).reduce((text, part) => text + part.svg, ''),
     },

@@ -26,9 +26,11 @@ import {
   stretchesOf,
   thinned,
   unit,
-  wound,
+  windsBefore,
+  windsBehind,
 } from './pen.ts';
 import { BAR_RADIUS, WIRE_RADIUS } from './ring.ts';
+import { inRuns } from './runs.ts';
 
 export type Level = 'cord' | 'stitch' | 'cell';
 
@@ -161,6 +163,12 @@ interface DrawnLine {
 
 const deepest = (path: Path): number => path.reduce((low, [, , z]) => Math.min(low, z), 0);
 
+/** At the end of a shape's name: what of it lies behind the base strings. */
+const UNDER = ' under';
+
+/** Depth from which a string on its way from knot to knot hangs free of both, in d. */
+const FREE = 0.85;
+
 /** Uses of one shape side by side are doubled up to this many: fewer names to write. */
 const DOUBLED = [16, 8, 4, 2];
 
@@ -196,15 +204,16 @@ export class PiecePainter {
   parts(model: PieceModel): PiecePart[] {
     this.model = model;
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
+    const under = this.level === 'cell' ? [] : this.windings();
     const [behind, passing] = this.level === 'cell' ? [[], []] : [this.behind(), this.passing()];
     const layers =
       model.view === 'front'
-        ? [...behind, ...passing, ...this.hung(), ...rows]
-        : [...passing, ...this.hung(), ...rows, ...behind];
+        ? [...behind, ...under, ...passing, ...this.hung(), ...rows]
+        : [...under, ...passing, ...this.hung(), ...rows, ...behind];
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
       if (!this.drawn.has(name)) {
-        const own = model.shapes[shape];
+        const own = model.shapes[shape.replace(UNDER, '')];
         this.drawn.set(name, own ? `<g id="${this.id}-${name}">${this.shape(shape, own)}</g>` : '');
       }
     return [
@@ -235,14 +244,17 @@ export class PiecePainter {
     );
     const heads = this.model.places.filter(({ knot, shape }) => !knot && /^(larks|lone)/.test(shape));
     const cut = loops.map((path) => stretchesOf(path, 0.45));
-    const behind = heads.flatMap(({ shape, x, y }) =>
-      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
-        path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
-      ),
+    const heading = heads.map(({ shape, x, y }) =>
+      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) => ({
+        path: path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
+      })),
     );
+    const { low, high } = inRuns(heading.flat());
+    const behind = [low, high].map((runs) => runs.map(({ path }) => path));
     return [
       split,
-      sideBySide([...cut.flatMap((one) => one.behind), ...behind].map(thinned), PAINTS.base),
+      sideBySide(cut.flatMap((one) => one.behind).map(thinned), PAINTS.base),
+      behind.map((paths) => sideBySide(paths.map(thinned), PAINTS.base)).join(''),
       wire,
       stretch(bar, PAINTS.metal, fine ? 'cord' : 'stitch', BAR_RADIUS, true),
       fine ? this.shine(bar) : '',
@@ -332,11 +344,10 @@ export class PiecePainter {
       .filter(({ length }) => length > 1);
   }
 
-  /** Leading strings on their way behind the bases, where rows lie apart and they are seen between them. */
+  /** Leading strings on their way behind the bases, and laid behind them at last. */
   private passing(): PiecePart[] {
-    const { laid } = this.model;
-    if (!this.pulled) return [];
-    const ends = this.model.view === 'back' ? this.workingEnds(false) : [];
+    const { laid, view, ending } = this.model;
+    const ends = view === 'back' ? this.workingEnds(false) : ending === 'hanging' ? [] : this.lines(['end'], 'leading');
     return [...this.lines(['link']), ...ends].flatMap(({ string, path }) =>
       stretchesOf(path, 0.4).behind.map((part) => ({
         key: `passing-${string.id}-${rowAt(laid, part[0]?.[1] ?? 0)}`,
@@ -361,53 +372,79 @@ export class PiecePainter {
   private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
-    const { pulled } = this;
-    const byRow = new Map<number, Place[]>();
-    for (const place of model.places)
-      if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
-    const links = new Map<number, string>();
+    const byRow = this.tied();
+    // On its way a string comes out from under one knot, hangs free of all, and goes in under the next.
+    const [low, free] = [new Map<number, string>(), new Map<number, string>()];
+    const note = (where: Map<number, string>, string: PieceString, path: Path, y: number | undefined): void => {
+      const row = rowAt(model.laid, y ?? 0);
+      const svg = stretch(path, this.paintOf(string), this.pulled ? this.fineness : 'stitch');
+      where.set(row, (where.get(row) ?? '') + svg);
+    };
     for (const { string, path } of this.lines(['link'])) {
-      const row = rowAt(model.laid, path.at(-1)?.[1] ?? 0);
-      const behind = path.some(([, , z]) => z < -1);
-      const seen = pulled ? stretchesOf(path, 0.4).before : behind && !back ? [] : [path];
-      const fineness = pulled ? this.fineness : 'stitch';
-      const cord = seen.map((part) => stretch(part, this.paintOf(string), fineness)).join('');
-      if (cord) links.set(row, (links.get(row) ?? '') + cord);
+      const [from, to] = [path[0]?.[1], path.at(-1)?.[1]];
+      for (const part of stretchesOf(path, 0.25).before) {
+        const { behind, before } = stretchesOf(part, 0.25, FREE);
+        for (const one of behind) note(low, string, one, one[0] === part[0] ? from : to);
+        for (const one of before) note(free, string, one, to);
+      }
     }
-    const ends = back ? [] : this.workingEnds(true);
+    const ends = back ? [] : this.workingEnds(true).map((end) => ({ ...end, ...stretchesOf(end.path, 0.25, FREE) }));
+    for (const { string, behind, path } of ends) for (const one of behind) note(low, string, one, path[0]?.[1]);
+    const rows = [...new Set([...byRow.keys(), ...low.keys(), ...free.keys()])].sort((a, b) => a - b);
     return [
-      ...[...byRow].map(([row, all]) => {
-        const places = back ? [...all].reverse() : all;
-        const uses: string[][] = [];
-        for (let i = 0; i < places.length; ) {
-          const place = places[i] as Place;
-          let run = 1;
-          while (i + run < places.length && this.follows(places[i + run - 1] as Place, places[i + run] as Place))
-            run += 1;
-          const step = run > 1 ? Math.sign((places[i + 1] as Place).x - place.x) : 1;
-          const same: string[] = [];
-          for (let left = run, at = i; left > 0; ) {
-            const many = DOUBLED.find((count) => count <= left) ?? 1;
-            same.push(this.use(this.grouped(place.shape, many, step), unit((places[at] as Place).x), 0));
-            left -= many;
-            at += many;
-          }
-          const paint = this.paintOf({ role: 'leading', colour: place.colour });
-          if (uses.at(-1)?.[0] === paint) uses.at(-1)?.push(...same);
-          else uses.push([paint, ...same]);
-          i += run;
-        }
-        const own = links.get(row) ?? '';
-        const knots = `<g transform="translate(0 ${unit(topOf(model.laid, row))})">${uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('')}</g>`;
-        return { key: `row-${row}`, svg: back ? knots + own : own + knots };
-      }),
-      // On its way to a row of which no knot is tied yet.
-      ...[...links].filter(([row]) => !byRow.has(row)).map(([row, svg]) => ({ key: `link-${row}`, svg })),
-      ...ends.map(({ string, path }) => ({
+      ...rows.map((row) => ({
+        key: `row-${row}`,
+        svg: (low.get(row) ?? '') + this.rowOf(row, byRow.get(row) ?? [], '') + (free.get(row) ?? ''),
+      })),
+      ...ends.map(({ string, before }) => ({
         key: `end-${string.id}`,
-        svg: stretch(path, this.paintOf(string), this.fineness),
+        svg: before.map((path) => stretch(path, this.paintOf(string), this.fineness)).join(''),
       })),
     ];
+  }
+
+  /** What of the knots lies behind the base strings, row by row. */
+  private windings(): PiecePart[] {
+    return [
+      ...[...this.tied()].map(([row, all]) => ({ key: `under-${row}`, svg: this.rowOf(row, all, UNDER) })),
+      { key: 'under-finishing', svg: this.finishingKnots(UNDER).join('') },
+    ];
+  }
+
+  /** The tied knots of each row. */
+  private tied(): Map<number, Place[]> {
+    const byRow = new Map<number, Place[]>();
+    for (const place of this.model.places)
+      if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
+    return byRow;
+  }
+
+  /** The knots of a row, in tying order from the front: what of them lies before the base strings, or what lies behind. */
+  private rowOf(row: number, all: readonly Place[], layer: '' | typeof UNDER): string {
+    // The stroke of a turning knot that stands upright lies over where its string goes on to the next.
+    const [first, ...rest] = all;
+    const inOrder = first && /forward-|backward-/.test(first.shape.replace('-stop', '')) ? [...rest, first] : all;
+    const places = this.model.view === 'back' ? [...all].reverse() : inOrder;
+    const uses: string[][] = [];
+    for (let i = 0; i < places.length; ) {
+      const place = places[i] as Place;
+      let run = 1;
+      while (i + run < places.length && this.follows(places[i + run - 1] as Place, places[i + run] as Place)) run += 1;
+      const step = run > 1 ? Math.sign((places[i + 1] as Place).x - place.x) : 1;
+      const same: string[] = [];
+      for (let left = run, at = i; left > 0; ) {
+        const many = DOUBLED.find((count) => count <= left) ?? 1;
+        same.push(this.use(this.grouped(place.shape + layer, many, step), unit((places[at] as Place).x), 0));
+        left -= many;
+        at += many;
+      }
+      const paint = this.paintOf({ role: 'leading', colour: place.colour });
+      if (uses.at(-1)?.[0] === paint) uses.at(-1)?.push(...same);
+      else uses.push([paint, ...same]);
+      i += run;
+    }
+    const inside = uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('');
+    return `<g transform="translate(0 ${unit(topOf(this.model.laid, row))})">${inside}</g>`;
   }
 
   private follows(one: Place, other: Place): boolean {
@@ -435,22 +472,30 @@ export class PiecePainter {
     // Strings that are told from the others are so down to their ends.
     const paintOf = ({ id }: PieceString): string =>
       model.moved.some(({ column, on }) => on && id === `base-${column}`) ? PAINTS.moved : PAINTS.base;
-    const lines = this.lines(['end', 'tassel', 'core', 'way']).sort((a, b) => deepest(a.path) - deepest(b.path));
-    const cords = lines.map(({ string, path, what }) => {
+    const lines = this.lines(['end', 'tassel', 'core', 'way']).filter(
+      ({ string }) => model.view === 'back' || string.role === 'base',
+    );
+    const { low, high } = inRuns(lines);
+    const cords = [...low, ...high].map(({ string, path, what }) => {
       const fineness = what === 'way' ? this.fineness : what === 'tassel' && this.level === 'cord' ? 'lit' : 'stitch';
       return stretch(path, string.role === 'leading' ? this.paintOf(string) : paintOf(string), fineness);
     });
-    const knots = model.places
+    return [{ key: 'finishing', svg: [...cords, ...this.finishingKnots('')].join('') }];
+  }
+
+  /** The knots of the finishing: what of them lies before their cores, or what lies behind. */
+  private finishingKnots(layer: '' | typeof UNDER): string[] {
+    if (this.model.ending === 'hanging') return [];
+    return this.model.places
       .filter(({ shape }) => /^(gathering|square)/.test(shape))
       .map((place) => {
         const [cosine, sine] = place.turn ?? [1, 0];
-        const shape = this.nameOf(place.shape);
+        const shape = this.nameOf(place.shape + layer);
         const [x, y] = [unit(place.x), unit(place.y)];
         if (!place.turn) return this.use(shape, x, y);
         const turn = [cosine, sine, -sine, cosine].map((part) => part.toFixed(3)).join(' ');
         return this.use(shape, 0, 0, ` transform="matrix(${turn} ${x} ${y})"`);
       });
-    return [{ key: 'finishing', svg: [...cords, ...knots].join('') }];
   }
 
   private shape(name: string, shape: PieceShape): string {
@@ -471,9 +516,10 @@ export class PiecePainter {
           headStretches(name, lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)),
         )
         .join('');
-    const finishes = /^(gathering|square)/.test(name);
-    const paint = !finishes ? 'currentColor' : name.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
-    return wound(shape, paint, this.fineness);
+    // What a knot is tied round is painted as it hangs, between what lies behind it and what before.
+    const [bare, winds] = name.endsWith(UNDER) ? [name.slice(0, -UNDER.length), windsBehind] : [name, windsBefore];
+    const own = !/^(gathering|square)/.test(bare) ? 'currentColor' : bare.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
+    return winds(shape, own, this.fineness);
   }
 }
 

@@ -6,6 +6,7 @@ import { columnMiddle, edgesOf } from './courses.ts';
 import * as kept from './kept.ts';
 import type { Ending, Part, PieceShape, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, pack, ROW, standingPacked } from './packed.ts';
+import { smooth } from './smooth.ts';
 
 /** How far the core goes down from one gathering knot to the next, from one square knot to the next, and below them. */
 const DROP = 1.7;
@@ -97,7 +98,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     const parts = after.get(column) ?? [];
     const path = way.get(column) ?? [];
     const [before] = path;
-    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: [...path] });
+    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: smooth(path) });
     way.delete(column);
     after.set(column, parts);
     return parts;
@@ -167,7 +168,12 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
       after,
       laid: (exit, order) => {
         const [x, y] = ends[exit[0] < middle ? 0 : 1] ?? exit;
-        return [exit, [exit[0] * 0.5 + x * 0.5, (below + y) / 2, -1.2], [x, y + 3, -1], [x, bottom - 1 - order, -1]];
+        return smooth([
+          exit,
+          [exit[0] * 0.5 + x * 0.5, (below + y) / 2, -1.2],
+          [x, y + 3, -1],
+          [x, bottom - 1 - order, -1],
+        ]);
       },
       bottom,
     };
@@ -194,7 +200,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     flush(column).push({
       is: 'line',
       what: 'tassel',
-      path: [[middle + x, loose - 0.6, z], ...tassel(x, z, j)],
+      path: smooth([[middle + x, loose - 0.6, z], ...tassel(x, z, j)]),
     });
   }
   for (const [which, column] of tying.entries()) {
@@ -212,7 +218,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     after.get(column)?.push({
       is: 'line',
       what: 'tassel',
-      path: [start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)],
+      path: smooth([start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)]),
     });
   }
   return {
@@ -222,14 +228,14 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     laid: (exit, order) => {
       const outwards = exit[0] < middle ? -1 : 1;
       const x = outwards * (0.5 + 0.3 * order);
-      return [
+      return smooth([
         exit,
         [exit[0] * 0.9 + middle * 0.1, below + 1, -1.2],
         [middle + outwards * 2, neck - 1.6, -1.2],
         [middle + x, neck + 0.4, -1],
         [middle + x, loose - 0.6, -0.9],
         ...tassel(x, -0.5, order + 1),
-      ];
+      ]);
     },
     bottom,
   };

@@ -137,7 +137,7 @@ const laneOf = (paint: number, slack: readonly number[] | undefined): Lane => {
 function floatTo(from: Tied, to: Tied, { behind, hangs }: Lane): Path {
   const [exit, entry] = [exitOf(from), entryOf(to)];
   const z = BEHIND - behind;
-  if (hangs === undefined) return [exit, [exit[0], exit[1] - 0.3, z], [entry[0], entry[1] + 0.2, z], entry];
+  if (hangs === undefined) return smooth([exit, [exit[0], exit[1] - 0.3, z], [entry[0], entry[1] + 0.2, z], entry]);
   const low = from.y + ROW + hangs;
   return smooth([
     exit,
@@ -156,7 +156,8 @@ function tailOf(knot: Tied, place: Point, lane: number): Path {
   const reach = Math.max(0.6, Math.min(TAIL_COLUMNS * COLUMN, (Math.abs(edge - place[0]) || 2 * COLUMN) - 2.4));
   const to = place[0] + (Math.abs(edge - place[0]) < 1e-6 ? -way : way) * reach;
   const y = place[1];
-  return [place, [place[0], y, BEHIND - lane], [to, y + 0.3, BEHIND - lane], [to, y + TAIL, BEHIND - lane - 0.2]];
+  const z = BEHIND - lane;
+  return smooth([place, [place[0], y, z], [to, y + 0.3, z], [to, y + TAIL, z - 0.2]]);
 }
 
 /** The string of one colour, from its start to its end; a new one where it rested too long. */

@@ -177,8 +177,8 @@ export function pieceModel(input: PieceInput): PieceModel {
         is: 'line',
         what: 'link',
         path: [
-          [x, y - ABOVE, 0.8],
-          [x, y - 0.8, 0.8],
+          [x, y - ABOVE, 0.9],
+          [x, y - 0.8, 0.9],
           [x, y, z],
         ],
       };
@@ -202,7 +202,7 @@ export function pieceModel(input: PieceInput): PieceModel {
         is: 'line',
         what: 'link',
         path: [
-          [x, y - ABOVE, 0.8],
+          [x, y - ABOVE, 0.9],
           [x, y, z],
         ],
       };

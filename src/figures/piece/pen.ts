@@ -1,7 +1,8 @@
 import { bends } from '../spline.ts';
-import type { Path, Point } from '../strand/point.ts';
+import { between, type Path, type Point } from '../strand/point.ts';
 import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
+import { inRuns, type Runs } from './runs.ts';
 
 /** Units of the picture in one cord's diameter: figures in paths are whole. */
 export const UNIT = 20;
@@ -181,16 +182,23 @@ const deepestFirst = (paths: readonly Path[]): Path[] =>
 
 /** Cuts a cord where it passes from behind the bases to before them; the stretches of each kind the deepest first. */
 export function stretchesOf(line: Path, step: number, inFront = IN_FRONT): Stretches {
-  const path = evenSteps(line, step);
   const behind: Path[] = [];
   const before: Path[] = [];
-  let from = 0;
-  for (let i = 1; i <= path.length; i += 1) {
-    const front = (path[i - 1] as Point)[2] > inFront;
-    if (i < path.length && (path[i] as Point)[2] > inFront === front) continue;
-    (front ? before : behind).push(path.slice(Math.max(0, from - 1), Math.min(path.length, i + 1)));
-    from = i;
+  let open: Point[] = [];
+  let front = false;
+  for (const [i, point] of evenSteps(line, step).entries()) {
+    const last = open.at(-1);
+    const isFront = point[2] > inFront;
+    if (last && i > 1 && isFront !== front) {
+      const cut = between(last, point, (inFront - last[2]) / (point[2] - last[2]));
+      (front ? before : behind).push([...open, cut]);
+      open = [cut];
+    }
+    // What begins just at the cut belongs to where it goes.
+    if (i <= 1 || isFront !== front) front = isFront;
+    open.push(point);
   }
+  (front ? before : behind).push(open);
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
 
@@ -205,32 +213,35 @@ export function headStretches(name: string, line: Path, step: number): Stretches
   return { behind, before: [...before].sort((a, b) => middle(a) - middle(b)) };
 }
 
-const together = (paths: readonly Path[], paint: string): string => {
-  const d = paths.map(curved).join('');
+const together = (runs: readonly { readonly path: Path }[], paint: string): string => {
+  const d = runs.map(({ path }) => curved(path)).join('');
   return d && both(d, paint, 0.5);
 };
 
-/** Strings that wind round bases: what lies behind, the bases, what lies before. One of the bases may be told from the others. */
-export function wound({ leads, bases, marked }: PieceShape, paint: string, fineness: Fineness): string {
-  const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
+/** The stretches of some cords on one side of what they wind round, so cut that those which lie over others come last. */
+const wind = (leads: readonly Path[], fineness: Fineness, side: keyof Stretches): Runs<{ readonly path: Path }> =>
+  inRuns(leads.flatMap((lead) => stretchesOf(lead, stepOf[fineness])[side].map((path) => ({ path }))));
+
+/** Of strings that wind round bases what lies behind these. It is seen in gaps alone, and so it is painted in few lines. */
+export function windsBehind({ leads }: Pick<PieceShape, 'leads'>, paint: string, fineness: Fineness): string {
+  const { low, high } = wind(leads, fineness, 'behind');
+  return together(low, paint) + together(high, paint);
+}
+
+/** The same of what lies before them. */
+export function windsBefore({ leads }: Pick<PieceShape, 'leads'>, paint: string, fineness: Fineness): string {
+  const { low, high } = wind(leads, fineness, 'before');
+  return [...low, ...high].map(({ path }) => stretch(path, paint, fineness)).join('');
+}
+
+/** Strings that wind round bases: what lies behind, the bases, what lies before. */
+export function wound({ leads, bases }: PieceShape, paint: string, fineness: Fineness): string {
   const layer = (front: boolean): string =>
-    [PAINTS.base, PAINTS.moved]
-      .map((own) =>
-        sideBySide(
-          bases.filter(([point], i) => (point?.[2] ?? 0) > 0 === front && (i === marked) === (own === PAINTS.moved)),
-          own,
-        ),
-      )
-      .join('');
-  return (
-    // What lies behind the bases is seen in gaps alone, and so it is painted in one: fewer lines to keep.
-    together(deepestFirst(cut.flatMap(({ behind }) => behind)), paint) +
-    layer(false) +
-    layer(true) +
-    deepestFirst(cut.flatMap(({ before }) => before))
-      .map((path) => stretch(path, paint, fineness))
-      .join('')
-  );
+    sideBySide(
+      bases.filter(([point]) => (point?.[2] ?? 0) > 0 === front),
+      PAINTS.base,
+    );
+  return windsBehind({ leads }, paint, fineness) + layer(false) + layer(true) + windsBefore({ leads }, paint, fineness);
 }
 
 /** Cords that do not cross: one path for their edges, one for their bodies. */
