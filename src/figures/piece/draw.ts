@@ -28,6 +28,7 @@ import {
   unit,
   windsBefore,
   windsBehind,
+  wound,
 } from './pen.ts';
 import { BAR_RADIUS, WIRE_RADIUS } from './ring.ts';
 import { inRuns } from './runs.ts';
@@ -154,6 +155,8 @@ export function drawMoments(
 /** Shapes that were painted before, by their leading cord, their name and their fineness: the same ones come again and again. */
 const painted = new WeakMap<Path, Map<string, string>>();
 
+const halved = ([x, y, z]: Path[number]): Path[number] => [Math.round(2 * x) / 2, Math.round(2 * y) / 2, z];
+
 /** A line of a string, and what it is for. */
 interface DrawnLine {
   readonly string: PieceString;
@@ -163,8 +166,13 @@ interface DrawnLine {
 
 const deepest = (path: Path): number => path.reduce((low, [, , z]) => Math.min(low, z), 0);
 
-/** At the end of a shape's name: what of it lies behind the base strings. */
+/** At the end of a shape's name: what of it lies behind the base strings, and what before them. */
 const UNDER = ' under';
+const OVER = ' over';
+const turns = ({ shape }: Place): boolean => /^(forward-backward|backward-forward) /.test(shape);
+
+/** Long lines are drawn with so few points that they lie this far off at most, in d: finer from the back, where floats cross. */
+const COARSE = { front: 0.23, back: 0.12 } as const;
 
 /** Depth from which a string on its way from knot to knot hangs free of both, in d. */
 const FREE = 0.85;
@@ -213,7 +221,7 @@ export class PiecePainter {
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
       if (!this.drawn.has(name)) {
-        const own = model.shapes[shape.replace(UNDER, '')];
+        const own = model.shapes[shape.replace(/ (under|over)$/, '')];
         this.drawn.set(name, own ? `<g id="${this.id}-${name}">${this.shape(shape, own)}</g>` : '');
       }
     return [
@@ -226,6 +234,10 @@ export class PiecePainter {
   /** All shapes met so far, and rows of two, four, eight and sixteen of them. */
   defs(): string {
     return `<defs>${[...this.drawn.values(), ...this.groups.values()].join('')}</defs>`;
+  }
+
+  private get coarse(): number {
+    return COARSE[this.model.view];
   }
 
   private get pulled(): boolean {
@@ -253,8 +265,18 @@ export class PiecePainter {
     const behind = [low, high].map((runs) => runs.map(({ path }) => path));
     return [
       split,
-      sideBySide(cut.flatMap((one) => one.behind).map(thinned), PAINTS.base),
-      behind.map((paths) => sideBySide(paths.map(thinned), PAINTS.base)).join(''),
+      sideBySide(
+        cut.flatMap((one) => one.behind).map((path) => thinned(path)),
+        PAINTS.base,
+      ),
+      behind
+        .map((paths) =>
+          sideBySide(
+            paths.map((path) => thinned(path)),
+            PAINTS.base,
+          ),
+        )
+        .join(''),
       wire,
       stretch(bar, PAINTS.metal, fine ? 'cord' : 'stitch', BAR_RADIUS, true),
       fine ? this.shine(bar) : '',
@@ -297,14 +319,14 @@ export class PiecePainter {
       const key = `behind-${string.id}`;
       const paint = this.paintOf(string);
       if (this.pulled) return { key, svg: paths.map((path) => stretch(path, paint, this.fineness)).join('') };
-      // From the front they only show through gaps, if at all: from end to end is enough.
+      // From the front they only show through gaps, if at all: from end to end is enough, to half a cord.
       const d = paths
         .map((path) =>
           back
             ? this.level === 'cord'
-              ? curved(path)
+              ? curved(thinned(path, this.coarse))
               : straight(thinned(path))
-            : straight(path.filter((_, i) => i === 0 || i === path.length - 1)),
+            : straight([path[0], path.at(-1)].flatMap((end) => (end ? [halved(end)] : []))),
         )
         .join('');
       const body = `<path d="${d}" class="pc-b" color="${paint}"/>`;
@@ -348,10 +370,12 @@ export class PiecePainter {
   private passing(): PiecePart[] {
     const { laid, view, ending } = this.model;
     const ends = view === 'back' ? this.workingEnds(false) : ending === 'hanging' ? [] : this.lines(['end'], 'leading');
-    return [...this.lines(['link']), ...ends].flatMap(({ string, path }) =>
+    return [...(this.pulled ? this.lines(['link']) : []), ...ends].flatMap(({ string, path }) =>
       stretchesOf(path, 0.4).behind.map((part) => ({
         key: `passing-${string.id}-${rowAt(laid, part[0]?.[1] ?? 0)}`,
-        svg: stretch(part, this.paintOf(string), this.fineness),
+        svg: this.pulled
+          ? stretch(part, this.paintOf(string), this.fineness)
+          : stretch(thinned(part, this.coarse), this.paintOf(string), 'stitch'),
       })),
     );
   }
@@ -359,7 +383,7 @@ export class PiecePainter {
   private nameOf(shape: string): string {
     const known = this.names.get(shape);
     if (known) return known;
-    const fresh = this.names.size.toString(36);
+    const fresh = `${this.names.size.toString(36)}${shape.endsWith(UNDER) ? 'u' : ''}`;
     this.names.set(shape, fresh);
     return fresh;
   }
@@ -377,14 +401,18 @@ export class PiecePainter {
     const [low, free] = [new Map<number, string>(), new Map<number, string>()];
     const note = (where: Map<number, string>, string: PieceString, path: Path, y: number | undefined): void => {
       const row = rowAt(model.laid, y ?? 0);
-      const svg = stretch(path, this.paintOf(string), this.pulled ? this.fineness : 'stitch');
+      const svg = this.pulled
+        ? stretch(path, this.paintOf(string), this.fineness)
+        : stretch(thinned(path, this.coarse), this.paintOf(string), 'stitch');
       where.set(row, (where.get(row) ?? '') + svg);
     };
     for (const { string, path } of this.lines(['link'])) {
       const [from, to] = [path[0]?.[1], path.at(-1)?.[1]];
-      for (const part of stretchesOf(path, 0.25).before) {
+      // Where rows lie close it goes from one to the next at once; carried behind the strings it does not show.
+      const close = deepest(path) < -1 && !back ? [] : [path];
+      for (const part of this.pulled ? stretchesOf(path, 0.25).before : close) {
         const { behind, before } = stretchesOf(part, 0.25, FREE);
-        for (const one of behind) note(low, string, one, one[0] === part[0] ? from : to);
+        for (const one of behind) note(low, string, one, one[0]?.[1] === part[0]?.[1] ? from : to);
         for (const one of before) note(free, string, one, to);
       }
     }
@@ -403,10 +431,24 @@ export class PiecePainter {
     ];
   }
 
+  /**
+   * Whether a knot is painted in two parts: what lies behind its bases before these, and all else after them. In a piece
+   * whose rows lie close only turning knots are, which reach into others, and their neighbours if it is seen from the
+   * back; the rest are whole, since twice as many would be too much to load.
+   */
+  private parted(place: Place, row: readonly Place[]): boolean {
+    const order = row.indexOf(place);
+    const near = this.model.view === 'back' ? [order - 1, order, order + 1] : [order];
+    return this.pulled || near.some((i) => row[i] && turns(row[i]));
+  }
+
   /** What of the knots lies behind the base strings, row by row. */
   private windings(): PiecePart[] {
     return [
-      ...[...this.tied()].map(([row, all]) => ({ key: `under-${row}`, svg: this.rowOf(row, all, UNDER) })),
+      ...[...this.tied()].map(([row, all]) => {
+        const parted = all.filter((place) => this.parted(place, all));
+        return { key: `under-${row}`, svg: parted.length > 0 ? this.rowOf(row, parted, UNDER) : '' };
+      }),
       { key: 'under-finishing', svg: this.finishingKnots(UNDER).join('') },
     ];
   }
@@ -421,20 +463,24 @@ export class PiecePainter {
 
   /** The knots of a row, in tying order from the front: what of them lies before the base strings, or what lies behind. */
   private rowOf(row: number, all: readonly Place[], layer: '' | typeof UNDER): string {
-    // The stroke of a turning knot that stands upright lies over where its string goes on to the next.
-    const [first, ...rest] = all;
-    const inOrder = first && /forward-|backward-/.test(first.shape.replace('-stop', '')) ? [...rest, first] : all;
-    const places = this.model.view === 'back' ? [...all].reverse() : inOrder;
+    const whole = this.tied().get(row) ?? [];
+    const nameOf = (place: Place): string => place.shape + (layer || (this.parted(place, whole) ? OVER : ''));
+    const places = this.model.view === 'back' ? [...all].reverse() : inOrder(all);
     const uses: string[][] = [];
     for (let i = 0; i < places.length; ) {
       const place = places[i] as Place;
       let run = 1;
-      while (i + run < places.length && this.follows(places[i + run - 1] as Place, places[i + run] as Place)) run += 1;
+      while (
+        i + run < places.length &&
+        this.follows(places[i + run - 1] as Place, places[i + run] as Place) &&
+        nameOf(places[i + run] as Place) === nameOf(place)
+      )
+        run += 1;
       const step = run > 1 ? Math.sign((places[i + 1] as Place).x - place.x) : 1;
       const same: string[] = [];
       for (let left = run, at = i; left > 0; ) {
         const many = DOUBLED.find((count) => count <= left) ?? 1;
-        same.push(this.use(this.grouped(place.shape + layer, many, step), unit((places[at] as Place).x), 0));
+        same.push(this.use(this.grouped(nameOf(place), many, step), unit((places[at] as Place).x), 0));
         left -= many;
         at += many;
       }
@@ -472,15 +518,15 @@ export class PiecePainter {
     // Strings that are told from the others are so down to their ends.
     const paintOf = ({ id }: PieceString): string =>
       model.moved.some(({ column, on }) => on && id === `base-${column}`) ? PAINTS.moved : PAINTS.base;
-    const lines = this.lines(['end', 'tassel', 'core', 'way']).filter(
-      ({ string }) => model.view === 'back' || string.role === 'base',
-    );
-    const { low, high } = inRuns(lines);
+    const { low, high } = inRuns(this.lines(['end', 'tassel', 'core', 'way'], 'base'));
     const cords = [...low, ...high].map(({ string, path, what }) => {
       const fineness = what === 'way' ? this.fineness : what === 'tassel' && this.level === 'cord' ? 'lit' : 'stitch';
-      return stretch(path, string.role === 'leading' ? this.paintOf(string) : paintOf(string), fineness);
+      return stretch(thinned(path, this.coarse), paintOf(string), fineness);
     });
-    return [{ key: 'finishing', svg: [...cords, ...this.finishingKnots('')].join('') }];
+    // Leading strings are laid behind what they are gathered with.
+    const laid = model.view === 'back' ? this.lines(['end'], 'leading') : [];
+    const ends = laid.map(({ string, path }) => stretch(thinned(path, this.coarse), this.paintOf(string), 'stitch'));
+    return [{ key: 'finishing', svg: [...cords, ...ends, ...this.finishingKnots('')].join('') }];
   }
 
   /** The knots of the finishing: what of them lies before their cores, or what lies behind. */
@@ -516,11 +562,27 @@ export class PiecePainter {
           headStretches(name, lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)),
         )
         .join('');
+    const bare = name.replace(/ (under|over)$/, '');
+    const finishes = /^(gathering|square)/.test(bare);
+    const own = !finishes ? 'currentColor' : bare.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
     // What a knot is tied round is painted as it hangs, between what lies behind it and what before.
-    const [bare, winds] = name.endsWith(UNDER) ? [name.slice(0, -UNDER.length), windsBehind] : [name, windsBefore];
-    const own = !/^(gathering|square)/.test(bare) ? 'currentColor' : bare.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
-    return winds(shape, own, this.fineness);
+    if (name.endsWith(UNDER)) return windsBehind(shape, own, this.fineness);
+    return (name === bare && !finishes ? wound : windsBefore)(shape, own, this.fineness);
   }
+}
+
+/**
+ * The knots of a row as they have to be painted from the front. Each lies over the string that it takes over from its
+ * neighbour, so they go the way they lean. The upright stroke of a turning knot lies over where its string goes on to the
+ * next: a row's first knot comes last if it is one.
+ */
+function inOrder(row: readonly Place[]): readonly Place[] {
+  const [first, ...rest] = row;
+  const last = row.at(-1);
+  if (!first || !last) return row;
+  const ordinary = row.find((place) => !turns(place)) ?? first;
+  if (ordinary.shape.startsWith('forward') !== first.x <= last.x) return [...row].reverse();
+  return turns(first) ? [...rest, first] : row;
 }
 
 /** What of a line that goes down lies between two heights. */

@@ -112,7 +112,9 @@ function downBetween(
   if (Math.abs(exit[0] - entry[0]) < 1) return [exit, [exit[0] + out, high, 0.5], [entry[0] + out, low, 0.5], entry];
   const way = [0, 0.12, 0.3, 0.5, 0.7, 0.88, 1].map((part): Point => {
     const eased = part * part * (3 - 2 * part);
-    return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z];
+    // It comes up slowly from under the loop of the knot that it leaves.
+    const away = Math.min(1, 0.35 + 4 * part);
+    return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z * away];
   });
   return [exit, ...way, entry];
 }

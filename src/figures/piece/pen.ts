@@ -1,8 +1,8 @@
 import { bends } from '../spline.ts';
-import { between, type Path, type Point } from '../strand/point.ts';
+import type { Path, Point } from '../strand/point.ts';
 import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
-import { inRuns, type Runs } from './runs.ts';
+import { inRuns, partOf, type Runs } from './runs.ts';
 
 /** Units of the picture in one cord's diameter: figures in paths are whole. */
 export const UNIT = 20;
@@ -31,10 +31,10 @@ export function straight(path: Path): string {
 }
 
 /** How far a point may lie off its neighbours' line, in d, before it counts. */
-const SLIGHT = 0.045;
+const SLIGHT = 0.05;
 
-/** The line without the points that do not bend it. */
-export function thinned(path: Path): Path {
+/** The line without the points that do not bend it by more than `slight`, in d. */
+export function thinned(path: Path, slight = SLIGHT): Path {
   const first = path[0];
   const last = path.at(-1);
   if (!first || !last || path.length < 3) return path;
@@ -47,8 +47,8 @@ export function thinned(path: Path): Path {
     const off = size < 0.2 ? Math.sqrt(u * u + v * v) : Math.abs(u * y - v * x) / size;
     if (i > 0 && i < path.length - 1 && off > most) [far, most] = [i, off];
   }
-  if (most <= SLIGHT) return [first, last];
-  return [...thinned(path.slice(0, far + 1)), ...thinned(path.slice(far)).slice(1)];
+  if (most <= slight) return [first, last];
+  return [...thinned(path.slice(0, far + 1), slight), ...thinned(path.slice(far), slight).slice(1)];
 }
 
 /** A smooth line with the points as corners of its frame, in whole units. */
@@ -180,25 +180,37 @@ export const nearest = (path: Path): number =>
 const deepestFirst = (paths: readonly Path[]): Path[] =>
   paths.filter(({ length }) => length > 1).sort((a, b) => nearest(a) - nearest(b));
 
+/**
+ * How far a stretch goes on beyond the place where it is cut, in d, so that no edge is missing where it turns; and how
+ * near to either end of the cord it does not, since there it comes from a neighbour or goes on to one.
+ */
+const LAP = 0.25;
+const NO_LAP = 2;
+const SEAM = 0.05;
+
 /** Cuts a cord where it passes from behind the bases to before them; the stretches of each kind the deepest first. */
 export function stretchesOf(line: Path, step: number, inFront = IN_FRONT): Stretches {
+  const path = evenSteps(line, step);
+  const cuts: { readonly at: number; readonly front: boolean }[] = [];
+  for (let i = 1; i + 1 < path.length; i += 1) {
+    const [a, b] = [path[i] as Point, path[i + 1] as Point];
+    const front = b[2] > inFront;
+    if (a[2] > inFront !== front) cuts.push({ at: i + (inFront - a[2]) / (b[2] - a[2]), front });
+  }
   const behind: Path[] = [];
   const before: Path[] = [];
-  let open: Point[] = [];
-  let front = false;
-  for (const [i, point] of evenSteps(line, step).entries()) {
-    const last = open.at(-1);
-    const isFront = point[2] > inFront;
-    if (last && i > 1 && isFront !== front) {
-      const cut = between(last, point, (inFront - last[2]) / (point[2] - last[2]));
-      (front ? before : behind).push([...open, cut]);
-      open = [cut];
+  // What begins just at the depth of the cut belongs to where it goes.
+  let front = (path[Math.min(1, path.length - 1)] as Point)[2] > inFront;
+  let from = 0;
+  for (const cut of [...cuts, null]) {
+    const inside = cut && cut.at * step > NO_LAP && (path.length - 1 - cut.at) * step > NO_LAP;
+    const lap = (inside ? LAP : SEAM) / step;
+    (front ? before : behind).push(partOf(path, from, cut ? cut.at + lap : path.length - 1));
+    if (cut) {
+      front = cut.front;
+      from = cut.at - lap;
     }
-    // What begins just at the cut belongs to where it goes.
-    if (i <= 1 || isFront !== front) front = isFront;
-    open.push(point);
   }
-  (front ? before : behind).push(open);
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
 

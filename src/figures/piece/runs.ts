@@ -85,7 +85,8 @@ function meetings(p: Path, q: Path, same: boolean): [at: number, there: number, 
 }
 
 /** A part of a line, from and to so many pieces along it. */
-function partOf(path: Path, from: number, to: number): Path {
+export function partOf(path: Path, from: number, to: number): Path {
+  if (path.length < 2) return path;
   const spot = (at: number): Point => {
     const i = Math.min(path.length - 2, Math.floor(at));
     const [a, b] = [path[i] as Point, path[i + 1] as Point];
