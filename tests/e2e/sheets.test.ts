@@ -110,6 +110,17 @@ test('the key has what is right on every sheet, and no sheet has it', async ({ p
   await expect(papers(page).getByRole('table')).toHaveCount(0);
 });
 
+test('on paper a row to tie names what there is to choose from, and has a line for each knot and move', async ({
+  page,
+}) => {
+  await page.goto(`lessons/${LESSONS.closing}/sheets/?class=low-water-5&learners=1`);
+  await page.emulateMedia({ media: 'print' });
+  const asked = papers(page).locator('.paper-exercise').filter({ hasText: 'Tie this row' });
+  await expect(asked.getByText('Choose from: let one string out, take one string in,')).toBeVisible();
+  const columns = Number(/has (\d+) columns/.exec((await asked.textContent()) ?? '')?.[1]);
+  await expect(asked.locator('.write-here').filter({ visible: true })).toHaveCount(columns + 2);
+});
+
 // Three lessons between them have every kind of exercise; they are printed, and the others are read as they stand.
 const PRINTED: readonly string[] = ['cutting', 'closing', 'reading'];
 
