@@ -110,8 +110,10 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       each.toggleAttribute('data-now', each === frame);
       each.toggleAttribute('data-soon', each === next && each !== frame);
     }
-    for (const [at, { count, show: reveal, done = count - 1 }] of steps.entries())
-      reveal(at + 1 === place.frame ? place.step : at + 1 < place.frame ? done : 0);
+    for (const [at, { count, show: reveal, done = count - 1, whole }] of steps.entries())
+      if (at + 1 === place.frame) reveal(place.step);
+      else if (whole && frameAt(at + 1) !== next) whole();
+      else reveal(at + 1 < place.frame ? done : 0);
     root.toggleAttribute('data-dark', show.dark && role === 'room');
     root.toggleAttribute('data-ends', next === frame);
     for (const [wish, on] of [
@@ -551,6 +553,11 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     watch.observe(deckRoot, { ...seen, attributes: true, attributeFilter: ['hidden'] });
     root.setAttribute('data-awake', '');
   });
+  // On paper nothing comes in parts.
+  addEventListener('beforeprint', () => {
+    for (const { whole } of steps) whole?.();
+  });
+  addEventListener('afterprint', paint);
   matchMedia(WIDE).addEventListener('change', wake);
   addEventListener('resize', () => paintLabels());
   function paintLabels(): void {
