@@ -42,7 +42,7 @@ function overflows(frame: HTMLElement, steps: Steps, turn: readonly number[]): b
 /** The largest size that a frame is begun with. */
 function largestOf(frame: HTMLElement): number {
   const { kind = '' } = frame.dataset;
-  if (['plate', 'knot', 'try-it'].includes(kind)) return PLAIN;
+  if (['plate', 'knot', 'try-it', 'opening'].includes(kind)) return PLAIN;
   if (['prose', 'caution', 'aside'].includes(kind)) return LARGEST;
   const asked = frame.querySelector<HTMLElement>('.exercise')?.dataset['kind'];
   if (asked === undefined) return LISTED;
@@ -95,9 +95,8 @@ export function fittedSteps(frame: HTMLElement): Steps {
   };
 }
 
-/** The heading and all but the first word on the answer give way, and then the chart; says whether that is enough. */
+/** The chart gives way; says whether that is enough. */
 function giveWay(frame: HTMLElement, body: HTMLElement): boolean {
-  frame.setAttribute('data-full', '');
   while (isTooMuch(body)) if (!smallerCells(frame)) return false;
   return true;
 }
@@ -116,10 +115,14 @@ export function refit(frame: HTMLElement, said: Element | null): void {
   // A case that is worked through has the figures it was built with.
   if (!body || !fitted || frame.querySelector('[data-phase="worked"]')) return;
   fitCells(frame);
-  for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
-    frame.dataset['fit'] = String(size);
-    grown.set(frame, size);
-    if (!isTooMuch(body)) return;
+  // Where smaller words are not enough, the heading goes, and all but the first word on the answer.
+  for (const full of [false, true]) {
+    frame.toggleAttribute('data-full', full);
+    for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
+      frame.dataset['fit'] = String(size);
+      grown.set(frame, size);
+      if (!isTooMuch(body)) return;
+    }
   }
   if (!giveWay(frame, body)) said?.scrollIntoView({ block: 'nearest' });
 }

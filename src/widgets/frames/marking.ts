@@ -1,13 +1,16 @@
 import { showPlace } from './place.ts';
 
 /** Room for a chart to mark, in units of the frame: beside its question, or below it where it is wide. */
-const CHARTS = { tall: { width: 560, height: 600 }, wide: { width: 1000, height: 380 } } as const;
+const CHARTS = { tall: { width: 560, height: 588 }, wide: { width: 1000, height: 380 } } as const;
 /** The largest cell that is wanted, what its line takes, and the lowest row with room for a number of its own. */
-const CELL = { most: 50, line: 1.2, numbered: 32 };
+const CELL = { most: 50, line: 1.2, numbered: 28 };
 /** Rows of a wide chart may be higher than its columns are wide, up to this, so that they are told apart. */
 const HIGH = 1.5;
-/** Lower rows than this are not told apart from eight metres, so a chart gives way no further; by so much at a time. */
-const LEAST = { row: 22, less: 0.94 };
+/**
+ * Lower rows than this are not told apart from eight metres, so a chart gives way no further; then its columns do, since
+ * words beside it need the width. By so much at a time.
+ */
+const LEAST = { row: 22, cell: 14, less: 0.94 };
 /** For larger words a chart gives way to this part of its room at the most, as long as its rows stay as high as this. */
 const SHARE = { least: 0.8, row: 28.4 };
 /** A chart with more rows than this is shown in bands, which have so many rows at the most. */
@@ -108,8 +111,10 @@ export function fitCells(frame: HTMLElement): void {
 export function smallerCells(frame: HTMLElement): boolean {
   const grid = gridIn(frame);
   if (!grid) return false;
-  const [cell = 0, row = 0] = ['--cell', '--row'].map((size) => Number(grid.style.getPropertyValue(size)) * LEAST.less);
-  if (row < LEAST.row) return false;
-  setCells(grid, Math.min(cell, row), row);
+  const [cell = 0, row = 0] = ['--cell', '--row'].map((size) => Number(grid.style.getPropertyValue(size)));
+  const [narrower, lower] = [cell * LEAST.less, row * LEAST.less];
+  if (lower >= LEAST.row) setCells(grid, Math.min(narrower, lower), lower);
+  else if (narrower >= LEAST.cell) setCells(grid, narrower, row);
+  else return false;
   return true;
 }
