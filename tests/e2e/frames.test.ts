@@ -717,9 +717,10 @@ function unseenOn(page: Page): Promise<string[]> {
     const body = document.querySelector('[data-frame][data-now] [data-frame-body]');
     if (!body) return ['no frame is shown'];
     const seen = body.getBoundingClientRect();
-    return ['form > .question', '.exercise-say [data-outcome]', '.exercise-say > :last-child'].filter((part) => {
+    return ['form > .question', '.exercise-say [data-outcome]', '.exercise-say > :last-child'].flatMap((part) => {
       const place = body.querySelector(part)?.getBoundingClientRect();
-      return !place || place.height === 0 || place.top < seen.top - 1 || place.bottom > seen.bottom + 1;
+      if (place && place.height > 0 && place.top > seen.top - 1 && place.bottom < seen.bottom + 1) return [];
+      return [`${part} at ${place?.top} to ${place?.bottom}, in ${seen.top} to ${seen.bottom}`];
     });
   });
 }
@@ -772,7 +773,7 @@ for (const lesson of LESSON_NAMES)
         await expect(verdict, id).toHaveAttribute('data-outcome', 'not-right');
         await expect(exercise.locator('.exercise-say .slips, .follow-up').first()).toBeAttached();
         await look(when);
-        for (const part of await unseenOn(page)) faults.push(`${id}, ${when}: ${part} is not seen`);
+        await expect.poll(() => unseenOn(page), `${id}, ${when}`).toEqual([]);
       };
       // A place is looked for first, and what is said of it has to be seen too.
       if ((await exercise.getAttribute('data-phase')) === 'where') {

@@ -525,6 +525,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     if (others) paint();
     else own.show(placeIn(deck, here()).step);
     refit(frame, frame.querySelector('.exercise-say')?.lastElementChild ?? null);
+    // A drawing may have become smaller.
+    fitLabels(frame);
   }
 
   function wake(): void {
