@@ -220,6 +220,9 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     for (const frame of frames) frame.querySelector('[data-frame-body]')?.toggleAttribute('inert', open);
     paint();
     if (open) frameAt(here().frame)?.querySelector<HTMLElement>('.frame-number')?.focus();
+    // The room would see the mark of the focus on a number that leads nowhere now.
+    else if (document.activeElement instanceof HTMLElement && document.activeElement.matches('.frame-number'))
+      document.activeElement.blur();
     if (open) for (const frame of frames) fitLabels(frame);
   }
   function setTool(next: typeof tool): void {
