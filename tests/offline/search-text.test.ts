@@ -21,6 +21,13 @@ test('questions, drawings and controls are not read', () => {
   expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Sum', heading: 'Sum', text: 'Read me.' }]);
 });
 
+test('passages that are not so of the worked example are not read, nor files to keep', () => {
+  const html = page(
+    '<h1>Row 1</h1><p><span data-when="bundles">The left bundle has 6 strings.</span><span data-when="straight" hidden>There are no bundles.</span></p><p>A knot. <a href="k.svg" download>SVG</a></p>',
+  );
+  expect(sectionsOf('', html)[0]?.text).toBe('The left bundle has 6 strings. A knot.');
+});
+
 test('a page that no list should hold is not read', () => {
   expect(sectionsOf('', page('<h1>Gone</h1>', '<meta name="robots" content="noindex">'))).toEqual([]);
 });
