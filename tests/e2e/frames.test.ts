@@ -47,6 +47,12 @@ const looker = (page: Page) =>
         const cut =
           left < paper.left - 1 || right > paper.right + 1 || top < paper.top - 1 || bottom > paper.bottom + 1;
         if (cut && !paged) faults.push(`cut: ${words.slice(0, 30)}`);
+        if (element.tagName !== 'H3') continue;
+        for (const button of body.querySelectorAll('.exercise-buttons button')) {
+          const over = button.getBoundingClientRect();
+          if (over.width > 0 && over.left < right && over.right > left && over.top < bottom && over.bottom > top)
+            faults.push(`a button lies over ${words}`);
+        }
       }
       return faults;
     };

@@ -12,7 +12,10 @@ const LARGEST = -1;
 const TIGHTEST = 7;
 /** Lists and what has parts begin here: they are looked over, and not read in one go. */
 const LISTED = 0;
-/** The size of a drawing’s caption, and of what is entered beside one: larger, it would take the drawing’s room. */
+/**
+ * The size of a drawing’s caption, of what is entered beside one, and of steps, whose heading stands beside the buttons:
+ * larger, words would take the room of the drawing or of the buttons.
+ */
 const PLAIN = 2;
 /** An exercise is asked smaller than words that stand alone, so that there is room for what is said of it. */
 const ASKED = 1;
@@ -46,7 +49,7 @@ function largestOf(frame: HTMLElement): number {
   if (['prose', 'caution', 'aside'].includes(kind)) return LARGEST;
   const asked = frame.querySelector<HTMLElement>('.exercise')?.dataset['kind'];
   if (asked === undefined) return LISTED;
-  return ['mark', 'row', 'spot'].includes(asked) ? PLAIN : ASKED;
+  return ['mark', 'row', 'spot', 'order'].includes(asked) ? PLAIN : ASKED;
 }
 
 /** A case that is worked stands in one column or in two, whichever lets it be larger; a chart to mark may give way a little. */
