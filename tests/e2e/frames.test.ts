@@ -88,7 +88,7 @@ async function walk(page: Page, key: 'ArrowRight' | 'ArrowLeft'): Promise<{ faul
         for (const fault of look()) faults.push(`${hash} ${fault}`);
         document.dispatchEvent(new KeyboardEvent('keydown', { key, bubbles: true, cancelable: true }));
         // Whoever watches the page has seen the change.
-        await null;
+        await Promise.resolve();
       }
     },
     { look, key },
