@@ -4,9 +4,9 @@ import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
+import { type KnotStage, knotStage, stageDrawing, stopsOf } from '../widgets/knot/knot-plate.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
-import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
 import { type PlateName, plateFigure } from './plate-figure.ts';
 
 /** A drawing that can be had as a file, by the file's name without its ending. */
@@ -40,6 +40,7 @@ const strandsOf = (knot: KnotName): number =>
 const ORDER = [
   'larks-head',
   'lone-string',
+  'side-fold',
   'forward-half-hitch',
   'backward-half-hitch',
   'forward',

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { knotStage, PLATE_LIMIT, stageSentences, stagesMarkup, stopsOf } from '../../src/components/knot-plate.ts';
-import { lean, shortPath } from '../../src/components/lean-drawing.ts';
 import { halvesOf, standAlone } from '../../src/components/stand-alone.ts';
 import { drawModel, type KnotName, knots, type Stop, strandModel } from '../../src/figures/strand/index.ts';
+import { knotStage, PLATE_LIMIT, stageSentences, stagesMarkup, stopsOf } from '../../src/widgets/knot/knot-plate.ts';
+import { lean, shortPath } from '../../src/widgets/knot/lean-drawing.ts';
 
 const busy = 30_000;
 const names = Object.keys(knots) as KnotName[];
