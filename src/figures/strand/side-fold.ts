@@ -7,7 +7,7 @@ import type { FreeEnd, Tying } from './tying.ts';
 /** The wire of the ring, a little thinner than the bar it grows out of. */
 const wire = 0.75;
 /** How far each leg of the fold hangs from the middle of it. */
-const leg = 0.55;
+const leg = 0.85;
 /** How far from the middle of the wire the cord runs round it. */
 const round = wire + 0.65;
 
@@ -36,7 +36,7 @@ function loopKeys({ length }: FreeEnd): Key[] {
   ];
   return [
     keys([freeAfter(route, 1, up)], 'at-rest'),
-    keys([freeAfter(route, 2, towards(0.35, -0.5, -0.8))], 'laid-over'),
+    keys([freeAfter(route, 2, towards(0.5, -0.4, -0.77))], 'laid-over'),
     keys([freeAfter(route, 3, towards(0.1, 0.75, -0.65))]),
     keys([route.flat()], 'passed-behind'),
   ];
