@@ -74,6 +74,9 @@ async function drawnFor(
   return drawOwnPiece(plan, given, id);
 }
 
+/** Time for the page to answer to the hand between two plates: those of a large piece are long in drawing. */
+const breath = () => new Promise<void>((soon) => setTimeout(soon));
+
 let runs = 0;
 /** Whether the motions of the page stand, or stood, for the left hand. */
 let turned = false;
@@ -110,6 +113,8 @@ export async function applyReading(mine: boolean): Promise<void> {
     const given: Record<string, unknown> = JSON.parse(options);
     // A piece without a picture leaves the example's colours where they are; the caption says so.
     const own = isOfColours(plate as PlateName, given) && !coloured ? null : plan;
+    if (own) await breath();
+    if (run !== runs) return;
     const drawn = own && (await drawnFor(plate as PlateName, own, given, { thread, barWidth }, figure.id));
     if (run !== runs) return;
     if (drawn) put(ground, drawn.svg, 'innerHTML');
