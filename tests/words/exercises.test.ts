@@ -190,6 +190,8 @@ describe('worked steps', () => {
       'full-width': true,
       'folds-to-cut': true,
       'row-opening': true,
+      'let-out-by-row': true,
+      'out-still-in-row': true,
       'row-closing': true,
       'row-at-full-width': true,
       'bundle-in-row': true,

@@ -2,32 +2,36 @@ import { bundlesIn, cornersIn, OUTLINE_RULES, openingCorners } from '../outline.
 import { type InRowQuestion, isInRowQuestion, type PieceQuestion } from './problem.ts';
 import type { NumberStep } from './solution.ts';
 
-/** How a row comes by its bundles; the phases are told apart by what the bundles do there. */
+/**
+ * How a row comes by its bundles; the phases are told apart by what the bundles do there. Where the bundle itself is
+ * asked for, this step stops short of it: a half-worked form shows it.
+ */
 function rowStep(problem: InRowQuestion): NumberStep {
   const { row, height, bundles, closing, openingStep, closingStep } = problem;
   const [left, right] = bundlesIn(OUTLINE_RULES, problem, row);
+  const asksBundle = problem.ask === 'bundle-in-row';
   if (left === 1 && right === 1)
     return {
       key: 'row-at-full-width',
       values: { row, fullWidthRow: OUTLINE_RULES.fullWidthRow(problem) },
-      gives: null,
+      gives: asksBundle ? 'figure' : null,
     };
+  const leaves = asksBundle ? {} : { left, right };
   const opened = [0, 1].some((side) => OUTLINE_RULES.opening(problem, row, side === 0 ? 0 : 1) > 1);
   return opened
     ? {
-        key: 'row-opening',
+        key: asksBundle ? 'let-out-by-row' : 'row-opening',
         values: {
           row,
           mountedLeft: bundles[0],
           mountedRight: bundles[1],
           letOut: Math.floor((row - 1) / openingStep),
-          left,
-          right,
+          ...leaves,
         },
         gives: null,
       }
     : {
-        key: 'row-closing',
+        key: asksBundle ? 'out-still-in-row' : 'row-closing',
         values: {
           row,
           height,
@@ -35,17 +39,24 @@ function rowStep(problem: InRowQuestion): NumberStep {
           closingRight: closing[1],
           rowsAfter: height - row,
           stillOut: Math.floor((height - row) / closingStep),
-          left,
-          right,
+          ...leaves,
         },
         gives: null,
       };
+}
+
+/** The bundle that a row is counted from, and how many strings of it are gone there; 0 where all of them are out. */
+function changeSince({ bundles, closing, side }: InRowQuestion, { key, values }: NumberStep) {
+  const at = side === 'right' ? 1 : 0;
+  if (key === 'let-out-by-row') return { from: bundles[at], gone: values['letOut'] ?? 0 };
+  return { from: closing[at], gone: key === 'out-still-in-row' ? (values['stillOut'] ?? 0) : 0 };
 }
 
 function workRow(problem: InRowQuestion): NumberStep[] {
   const { row, width } = problem;
   const bundles = bundlesIn(OUTLINE_RULES, problem, row);
   const [left, right] = bundles;
+  const how = rowStep(problem);
   const outside = cornersIn(OUTLINE_RULES, bundles);
   const last: NumberStep =
     problem.ask === 'knots-in-row'
@@ -53,7 +64,12 @@ function workRow(problem: InRowQuestion): NumberStep[] {
       : problem.ask === 'bundle-in-row'
         ? {
             key: 'bundle-in-row',
-            values: { row, side: problem.side ?? 'both', bundle: problem.side === 'right' ? right : left },
+            values: {
+              row,
+              side: problem.side ?? 'both',
+              bundle: problem.side === 'right' ? right : left,
+              ...changeSince(problem, how),
+            },
             gives: 'figure',
           }
         : {
@@ -61,7 +77,7 @@ function workRow(problem: InRowQuestion): NumberStep[] {
             values: { row, left: left - 1, right: right - 1, cells: outside },
             gives: 'figure',
           };
-  return [rowStep(problem), last];
+  return [how, last];
 }
 
 function workPiece(problem: PieceQuestion): NumberStep[] {

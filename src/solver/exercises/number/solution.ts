@@ -20,6 +20,8 @@ export type NumberStepKey =
   | SumStepKey
   | 'folds-to-cut'
   | 'row-opening'
+  | 'let-out-by-row'
+  | 'out-still-in-row'
   | 'row-closing'
   | 'row-at-full-width'
   | 'bundle-in-row'

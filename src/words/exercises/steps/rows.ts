@@ -1,5 +1,5 @@
 import type { StepKeyOf } from '../../../solver/exercises/steps.ts';
-import { count, figure, noun } from '../../numbers.ts';
+import { count, figure, noun, type Values } from '../../numbers.ts';
 import type { FittingStepKey } from './fitting.ts';
 import type { KnotStepKey } from './knots.ts';
 import type { MeasuringStepKey } from './measuring.ts';
@@ -12,19 +12,41 @@ export type RowStepKey = Exclude<
   FittingStepKey | KnotStepKey | ThreadStepKey | MeasuringStepKey | ReadingStepKey
 >;
 
+/** How the bundles open as far as a row, without what is left of them there. */
+const letOutBy = ({ row, mountedLeft, mountedRight, letOut }: Values): string => {
+  const begin = `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out.`;
+  if (row === 1) return begin;
+  const out =
+    letOut === 0 ? 'none has come out yet' : `it is time for ${count(letOut, 'string')} on each side to be out`;
+  return `${begin} By row ${figure(row)} ${out}.`;
+};
+
+/** How the bundles close as far as a row, without what is in them there. */
+const outStillIn = ({ row, height, closingLeft, closingRight, rowsAfter, stillOut }: Values): string => {
+  const end = `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}.`;
+  if (rowsAfter === 0) return end;
+  const out =
+    stillOut === 0
+      ? 'all strings are in'
+      : `${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet`;
+  return `${end} Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${out}.`;
+};
+
 /** The steps of what is counted or marked in the rows of a piece. */
 export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
+  'let-out-by-row': [letOutBy],
+  'out-still-in-row': [outStillIn],
   'row-opening': [
-    ({ row, mountedLeft, mountedRight, letOut, left, right }) =>
-      row === 1
-        ? `Row 1 lets nothing out. The bundles are as they were hung: ${both(left, right)}.`
-        : `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out. By row ${figure(row)} ${letOut === 0 ? 'none has come out yet' : `it is time for ${count(letOut, 'string')} on each side to be out`}. That leaves ${both(left, right)}.`,
+    (values) =>
+      values['row'] === 1
+        ? `Row 1 lets nothing out. The bundles are as they were hung: ${both(values['left'], values['right'])}.`
+        : `${letOutBy(values)} That leaves ${both(values['left'], values['right'])}.`,
   ],
   'row-closing': [
-    ({ row, height, closingLeft, closingRight, rowsAfter, stillOut, left, right }) =>
-      rowsAfter === 0
-        ? `Row ${figure(height)} is the last row. It has its whole bundles: ${both(left, right)}.`
-        : `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}. Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${stillOut === 0 ? 'all strings are in' : `${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet`}. That leaves ${both(left, right)}.`,
+    (values) =>
+      values['rowsAfter'] === 0
+        ? `Row ${figure(values['height'])} is the last row. It has its whole bundles: ${both(values['left'], values['right'])}.`
+        : `${outStillIn(values)} That leaves ${both(values['left'], values['right'])}.`,
   ],
   'row-at-full-width': [
     ({ row, fullWidthRow }) =>
@@ -33,6 +55,10 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
   'bundle-in-row': [
     ({ row, side, bundle }) =>
       `In row ${figure(row)}, ${count(bundle, 'string')} ${noun(bundle, 'is', 'are')} tied as one ${side === 'both' ? 'at each edge' : `at the ${side} edge`}.`,
+    ({ from, gone, bundle }) =>
+      Number(gone) > 0 && Number(from) - Number(gone) === bundle
+        ? `${figure(from)} − ${figure(gone)} = ${figure(bundle)}`
+        : '',
   ],
   'knots-in-row': [
     ({ row, width, outside, knots }) =>
