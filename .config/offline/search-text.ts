@@ -3,9 +3,12 @@ import { join, relative, sep } from 'node:path';
 import { type HTMLElement, NodeType, parse } from 'node-html-parser';
 import type { Section } from '../../src/words/search.ts';
 
-/** Questions, controls, drawings and what stands in their place are not read: a search leads to where a thing is taught. */
+/**
+ * Questions, controls, drawings and what stands in their place are not read, nor what is said of other pieces only: a
+ * search leads to where a thing is taught, and shows what stands there.
+ */
 const UNREAD =
-  'script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
+  '[hidden], .lesson-tools, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 

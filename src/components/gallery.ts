@@ -2,8 +2,9 @@ import { exampleOf } from '../entries/examples.ts';
 import type { DrawnUnits } from '../figures/drawing.ts';
 import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
-import { MOMENTS } from '../figures/piece/index.ts';
+import { MOMENTS, standingAt } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
+import { pieceFigureWords } from '../words/figures/piece.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
 import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
@@ -92,20 +93,22 @@ const FIGURES: readonly {
   readonly options?: Readonly<Record<string, unknown>>;
   /** Another example than the lantern. */
   readonly example?: string;
+  /** What tells it from a figure of the same title. */
+  readonly apart?: string;
 }[] = [
   { name: 'chart' },
   { name: 'row-read', options: { row: 16 } },
   { name: 'ten-turns' },
   { name: 'capacity-range' },
   { name: 'folds-why' },
-  { name: 'bar', options: { stage: 'capacity' } },
-  { name: 'bar', options: { stage: 'shared' } },
-  { name: 'bar', options: { stage: 'fitted' } },
+  { name: 'bar', options: { stage: 'capacity' }, apart: 'Every place of the bar is taken.' },
+  { name: 'bar', options: { stage: 'shared' }, apart: 'The spare strings are shared out.' },
+  { name: 'bar', options: { stage: 'fitted' }, apart: 'This is the answer.' },
   { name: 'ways-to-hang' },
   { name: 'placing' },
   { name: 'cut-strings' },
   { name: 'outline' },
-  { name: 'outline', options: { show: 'bundles' } },
+  { name: 'outline', options: { show: 'bundles' }, apart: 'It shows the bundle of each row.' },
   { name: 'opening' },
   { name: 'row', options: { row: 1 } },
   { name: 'row', options: { row: 'full-width-row' } },
@@ -130,13 +133,24 @@ const FIGURES: readonly {
 export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
-  return FIGURES.flatMap(({ name, options = {}, example = 'lantern' }): GalleryPlate[] => {
+  return FIGURES.flatMap(({ name, options = {}, example = 'lantern', apart }): GalleryPlate[] => {
     const { plan } = exampleOf(example);
     const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
     const file = [example, name, ...said].join('-');
+    // One moment of the piece after another would have the same title.
+    const moment = MOMENTS.find((one) => name === 'piece' && one === options['moment']);
+    const tells = moment
+      ? `${pieceFigureWords['piece-moment']({ moment, row: standingAt(plan, moment).upToRow })}.`
+      : apart;
     const plate = (also: object, rest: object, named = file): GalleryPlate => {
       const drawn = plateFigure(name, plan, { ...options, ...also }, named);
-      return { file: named, title: drawn.title, told: drawn.description, svg: () => drawn.svg, ...rest };
+      return {
+        file: named,
+        title: [drawn.title, ...(tells ? [tells] : [])].join(' '),
+        told: drawn.description,
+        svg: () => drawn.svg,
+        ...rest,
+      };
     };
     if (name === 'piece' || !('measures' in figures[name])) return [plate({}, {})];
     return [

@@ -21,6 +21,13 @@ test('questions, drawings and controls are not read', () => {
   expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Sum', heading: 'Sum', text: 'Read me.' }]);
 });
 
+test('what is said of other pieces than the page’s own is not read, nor are the tools of a lesson', () => {
+  const html = page(
+    '<h1>Fit</h1><div class="lesson-tools"><a href="/">Show it</a></div><p>It has <span data-when="a">6.</span><span data-when="!a" hidden>none.</span></p><div data-when="b" hidden><p>Straight.</p></div>',
+  );
+  expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Fit', heading: 'Fit', text: 'It has 6.' }]);
+});
+
 test('a page that no list should hold is not read', () => {
   expect(sectionsOf('', page('<h1>Gone</h1>', '<meta name="robots" content="noindex">'))).toEqual([]);
 });

@@ -44,5 +44,5 @@ test('no text and no word is ever lost or made up, whatever is looked for', () =
 test('what was found is said in words, nothing found as well', () => {
   expect(foundWords(1, 'tuck')).toBe('One place speaks of “tuck”.');
   expect(foundWords(7, 'bundle')).toBe('Seven places speak of “bundle”.');
-  expect(foundWords(0, 'zip')).toContain('Nothing is said of “zip”.');
+  expect(foundWords(0, 'zip')).toContain('Nothing here speaks of “zip”.');
 });
