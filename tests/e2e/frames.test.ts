@@ -727,7 +727,7 @@ test('a high chart to mark is shown in bands of rows that can be told apart, and
   const frame = await page.locator('[data-frame]:has(#closing-mark)').getAttribute('data-frame');
   await page.keyboard.type(frame ?? '');
   await page.keyboard.press('Enter');
-  const rows = nowIn(page).locator('.mark-grid tbody tr');
+  const rows = nowIn(page).locator('.mark-grid tr');
   const seen = rows.locator('visible=true');
   const all = await rows.count();
   expect(all).toBeGreaterThan(25);

@@ -78,17 +78,6 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
           role="grid"
           aria-label="Chart to mark"
         >
-          {/* Each cell says its column itself. */}
-          <thead aria-hidden="true">
-            <tr>
-              <th />
-              <For each={columns()}>
-                {(column) => (
-                  <th>{column === 1 || column % 5 === 0 || column === props.problem.width ? column : ''}</th>
-                )}
-              </For>
-            </tr>
-          </thead>
           <tbody>
             <For each={shown()}>
               {(row) => (

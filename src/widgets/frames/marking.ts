@@ -15,9 +15,8 @@ export interface RowBand {
   readonly to: number;
 }
 
-/** The rows of a chart to mark; the line with the numbers of its columns is none of them. */
-const gridIn = (frame: Element): HTMLTableSectionElement | null => frame.querySelector('.mark-grid tbody');
-const rowsOf = (grid: HTMLTableSectionElement): HTMLTableRowElement[] =>
+const gridIn = (frame: Element): HTMLTableElement | null => frame.querySelector('.mark-grid');
+const rowsOf = (grid: HTMLTableElement): HTMLTableRowElement[] =>
   [...grid.rows].filter((row) => !row.hasAttribute('data-outside'));
 
 /** The bands in which a high chart to mark is shown large, from the ring down; none where all of it is large enough. */
@@ -48,7 +47,7 @@ export function outOfBand(cell: Element, key: string): 'on' | 'back' | null {
   return key === 'ArrowDown' ? 'on' : 'back';
 }
 
-function setCells(grid: HTMLTableSectionElement, cell: number, row: number): void {
+function setCells(grid: HTMLTableElement, cell: number, row: number): void {
   grid.style.setProperty('--cell', cell.toFixed(2));
   grid.style.setProperty('--row', row.toFixed(2));
   grid.toggleAttribute('data-close', row < CELL.numbered);
