@@ -8,7 +8,7 @@ import type { Section } from '../../src/words/search.ts';
  * search leads to where a thing is taught, and shows what stands there.
  */
 const UNREAD =
-  '[hidden], .lesson-tools, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
+  '[hidden], .lesson-tools, .for-screen-readers, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
