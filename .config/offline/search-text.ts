@@ -4,11 +4,11 @@ import { type HTMLElement, NodeType, parse } from 'node-html-parser';
 import type { Section } from '../../src/words/search.ts';
 
 /**
- * Questions, controls, drawings and what stands in their place are not read, nor what is said of other pieces only: a
- * search leads to where a thing is taught, and shows what stands there.
+ * Questions, the tools of a lesson, controls, drawings, files to keep and what stands in their place are not read: a
+ * search leads to where a thing is taught. Nor are passages that are not so of the worked example: beside those that are they would contradict.
  */
 const UNREAD =
-  '[hidden], .lesson-tools, .for-screen-readers, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches]';
+  '.lesson-tools, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches], [data-when][hidden], a[download]';
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 

@@ -1,6 +1,6 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { getDocumentProxy } from 'unpdf';
+import { axeFinds } from './axe.ts';
 import { LESSON_NAMES, LESSONS, type LessonName } from './learner.ts';
 import { awake, openOther } from './showing.ts';
 
@@ -547,15 +547,7 @@ for (const theme of ['light', 'dark'] as const)
     const still = { colorScheme: theme, reducedMotion: 'reduce' } as const;
     await page.emulateMedia(still);
     await openRoom(page);
-    const check = async (window: Page, where: string) => {
-      const { violations } = await new AxeBuilder({ page: window })
-        .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
-        .analyze();
-      expect(
-        violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html.slice(0, 120)).join(' | ')}`),
-        where,
-      ).toEqual([]);
-    };
+    const check = async (window: Page, where: string) => expect(await axeFinds(window), where).toEqual([]);
     // One frame of each kind: what they are made of is looked at in the lessons.
     const kinds = await page
       .locator('[data-frame]:not([hidden])')

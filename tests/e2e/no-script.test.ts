@@ -64,6 +64,19 @@ test('one’s own piece says that it needs script, and where the sum is taught b
   await expect(seenControls(page)).toHaveCount(0);
 });
 
+test('a row to tie has a line for each knot and move', async ({ page }) => {
+  await openLesson(page, 'closing');
+  const asked = page.locator('#row-closing');
+  const columns = Number(/has (\d+) columns/.exec((await asked.textContent()) ?? '')?.[1]);
+  const lines = asked.locator('.write-lines .write-here').filter({ visible: true });
+  await expect(lines).toHaveCount(columns + 2);
+});
+
+test('practice says that it needs script, and where the exercises are', async ({ page }) => {
+  const source = await (await page.request.get('practice/')).text();
+  expect(source).toMatch(/<noscript>.*that needs script\. Without it, each <a [^>]*>lesson<\/a> has.*<\/noscript>/s);
+});
+
 test('the charts are there to look at, and to take away as text', async ({ page }) => {
   await page.goto('charts/');
   const chart = page.getByRole('listitem').filter({ has: page.getByRole('heading', { name: 'Pear' }) });

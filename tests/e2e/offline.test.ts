@@ -1,5 +1,5 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
+import { axeFinds } from './axe.ts';
 import { exerciseSheet, press } from './learner.ts';
 import { awake, openOther } from './showing.ts';
 
@@ -102,6 +102,6 @@ test('with a network the search page is whole, too, and says when nothing was fo
   await expect(page.locator('.search-found li').nth(5)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {
     await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-    expect((await new AxeBuilder({ page }).analyze()).violations, colorScheme).toEqual([]);
+    expect(await axeFinds(page), colorScheme).toEqual([]);
   }
 });

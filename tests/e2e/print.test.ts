@@ -12,11 +12,24 @@ type Sheet = keyof typeof SHEETS;
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 
-async function printed(page: Page, format: Sheet): Promise<{ pages: number; lines: string[]; text: string }> {
+interface Printed {
+  readonly pages: number;
+  readonly lines: string[];
+  readonly text: string;
+  /** The text of each page. */
+  readonly sheets: string[];
+}
+
+async function printed(page: Page, format: Sheet): Promise<Printed> {
   const pdf = await getDocumentProxy(new Uint8Array(await page.pdf({ format })));
   const { totalPages, text } = await extractText(pdf, { mergePages: false });
   const whole = (text as string[]).join('\n');
-  return { pages: totalPages, lines: whole.split('\n').map(plain), text: plain(whole) };
+  return {
+    pages: totalPages,
+    lines: whole.split('\n').map(plain),
+    text: plain(whole),
+    sheets: (text as string[]).map(plain),
+  };
 }
 
 /** Words on buttons and beside fields: they mean nothing on paper. */
@@ -116,6 +129,25 @@ for (const name of LESSON_NAMES)
       ).toBeVisible();
     for (const control of await page.locator('input:not(.checklist input), select, textarea').all())
       await expect(control).toBeHidden();
+  });
+
+for (const format of Object.keys(SHEETS) as Sheet[])
+  test(`on ${format} every fault stands on one sheet with its drawings`, async ({ page }) => {
+    await page.goto('faults/');
+    const faults = await page.locator('.fault').evaluateAll((sections) =>
+      sections.map((section) => ({
+        see: section.querySelector('h2')?.textContent ?? '',
+        captions: [...section.querySelectorAll('.plate-caption')].map((caption) => caption.textContent ?? ''),
+      })),
+    );
+    expect(faults.flatMap(({ captions }) => captions).length).toBeGreaterThanOrEqual(faults.length);
+    const { sheets } = await printed(page, format);
+    for (const { see, captions } of faults)
+      for (const caption of captions)
+        expect(
+          sheets.filter((sheet) => sheet.includes(plain(see)) && sheet.includes(plain(caption))),
+          `${see}: ${caption}`,
+        ).toHaveLength(1);
   });
 
 test('printed while its large view is open, a plate stands in its own place, and goes back to the large view', async ({

@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import { expect, type Page, test } from '@playwright/test';
 import { extractText, getDocumentProxy } from 'unpdf';
 import { qrSvg } from '../../src/figures/qr.ts';
@@ -7,6 +6,7 @@ import { exercises, type KindName, type Level, type OptionsOf } from '../../src/
 import { answerWords } from '../../src/words/exercises/answer-words.ts';
 import { choicesIn } from '../../src/words/exercises/choices.ts';
 import { questionWords } from '../../src/words/exercises/question.ts';
+import { axeFinds } from './axe.ts';
 import { exerciseSheet, expectQuestion, LESSON_NAMES, LESSONS, seesKnots } from './learner.ts';
 
 interface Known {
@@ -108,6 +108,17 @@ test('the key has what is right on every sheet, and no sheet has it', async ({ p
   await expect(papers(page)).toHaveCount(3);
   await expect(page).not.toHaveURL(/show=key/);
   await expect(papers(page).getByRole('table')).toHaveCount(0);
+});
+
+test('on paper a row to tie names what there is to choose from, and has a line for each knot and move', async ({
+  page,
+}) => {
+  await page.goto(`lessons/${LESSONS.closing}/sheets/?class=low-water-5&learners=1`);
+  await page.emulateMedia({ media: 'print' });
+  const asked = papers(page).locator('.paper-exercise').filter({ hasText: 'Tie this row' });
+  await expect(asked.getByText('Choose from: let one string out, take one string in,')).toBeVisible();
+  const columns = Number(/has (\d+) columns/.exec((await asked.textContent()) ?? '')?.[1]);
+  await expect(asked.locator('.write-here').filter({ visible: true })).toHaveCount(columns + 2);
 });
 
 // Three lessons between them have every kind of exercise; they are printed, and the others are read as they stand.
@@ -232,7 +243,7 @@ test('axe finds nothing on sheets and key, and a phone shows them whole', async 
     expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(320);
     for (const colorScheme of ['light', 'dark'] as const) {
       await page.emulateMedia({ colorScheme, reducedMotion: 'reduce' });
-      expect((await new AxeBuilder({ page }).analyze()).violations, `${show} ${colorScheme}`).toEqual([]);
+      expect(await axeFinds(page), `${show} ${colorScheme}`).toEqual([]);
     }
   }
 });

@@ -21,11 +21,11 @@ test('questions, drawings and controls are not read', () => {
   expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Sum', heading: 'Sum', text: 'Read me.' }]);
 });
 
-test('what is said of other pieces than the page’s own is not read, nor are the tools of a lesson', () => {
+test('passages that are not so of the worked example are not read, nor files to keep, nor the tools of a lesson', () => {
   const html = page(
-    '<h1>Fit</h1><div class="lesson-tools"><a href="/">Show it</a></div><p>It has <span data-when="a">6.</span><span data-when="!a" hidden>none.</span></p><div data-when="b" hidden><p>Straight.</p></div>',
+    '<h1>Row 1</h1><div class="lesson-tools"><a href="/">Show it</a></div><p><span data-when="bundles">The left bundle has 6 strings.</span><span data-when="straight" hidden>There are no bundles.</span></p><p>A knot. <a href="k.svg" download>SVG</a></p>',
   );
-  expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Fit', heading: 'Fit', text: 'It has 6.' }]);
+  expect(sectionsOf('', html)[0]?.text).toBe('The left bundle has 6 strings. A knot.');
 });
 
 test('a page that no list should hold is not read', () => {

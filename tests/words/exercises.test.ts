@@ -170,6 +170,10 @@ describe('worked steps', () => {
       }
     });
     const keys: Readonly<Record<StepKeyOf<KindName>, true>> = {
+      'bundles-left': true,
+      'strings-to-let-out': true,
+      'strings-to-take-in': true,
+      'stretches-of-colour': true,
       'all-on-bar': true,
       'carried-end': true,
       'idle-place': true,
@@ -190,8 +194,6 @@ describe('worked steps', () => {
       'full-width': true,
       'folds-to-cut': true,
       'row-opening': true,
-      'let-out-by-row': true,
-      'out-still-in-row': true,
       'row-closing': true,
       'row-at-full-width': true,
       'bundle-in-row': true,

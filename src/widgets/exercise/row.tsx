@@ -1,5 +1,5 @@
 import { For, type JSX } from 'solid-js';
-import { ROW_ACTS, type RowAct } from '../../solver/exercises/row/problem.ts';
+import { MOST_MOVES, ROW_ACTS, type RowAct } from '../../solver/exercises/row/problem.ts';
 import { ACT_NAMES } from '../../words/exercises/act-names.ts';
 import { capital } from '../../words/numbers.ts';
 import { createDrawing, Drawn } from './drawn.tsx';
@@ -72,9 +72,11 @@ function RowEntry(props: EntryProps<'row'>): JSX.Element {
         drawing={drawing()}
         html={(draws) => draws.rowList(props.problem, acts(), given().length, wrongAt())}
       />
-      <ol class="write-lines" aria-hidden="true">
-        <For each={ROW_ACTS}>{() => <li class="write-here" />}</For>
-      </ol>
+      <ol
+        class="write-lines"
+        aria-hidden="true"
+        innerHTML={'<li class="write-here"></li>'.repeat(props.problem.width + MOST_MOVES)}
+      />
     </div>
   );
 }

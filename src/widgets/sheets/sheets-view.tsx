@@ -1,6 +1,7 @@
 import { type Component, createMemo, For, type JSX, Show } from 'solid-js';
 import { qrSvg } from '../../figures/qr.ts';
 import { type SheetCode, sheetText } from '../../solver/exercises/sheet-code.ts';
+import { ACT_NAMES } from '../../words/exercises/act-names.ts';
 import { Question } from '../exercise/question.tsx';
 import type { EntryProps } from '../exercise/view.ts';
 import { Working } from '../working-list.tsx';
@@ -76,6 +77,9 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
           <section class="paper-exercise">
             <h3>Exercise {index() + 1}</h3>
             <Question words={asked.question} />
+            <Show when={asked.kind === 'row'}>
+              <p>Choose from: {Object.values(ACT_NAMES).join(', ')}.</p>
+            </Show>
             <div inert>
               <Entry asked={asked} id={`${asked.id}-${place()}`} />
             </div>

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { exercises, LEVELS, ROW_PHASES, type RowAct, type RowProblem } from '../../../src/solver/exercises/index.ts';
+import { MOST_MOVES } from '../../../src/solver/exercises/row/problem.ts';
 import { tieRow } from '../../../src/solver/exercises/row/tie.ts';
 import { fitPiece } from '../../../src/solver/fit.ts';
 import { bundleSizes } from '../../../src/solver/outline.ts';
@@ -208,4 +209,14 @@ describe('slips in tying a row, worked by hand', () => {
     expect(checked).toMatchObject({ outcome: 'not-right', first: 'between', missteps: [] });
     expect(checked.fields.between).toMatchObject({ at: 4, act: 'backward-forward', fault: 'lead-elsewhere' });
   });
+});
+
+test('no row takes more than a knot for each base string and two moves, so paper has a line for each', () => {
+  const most = LEVELS.flatMap((level) =>
+    Array.from({ length: 200 }, (_, n) => {
+      const problem = row.make(`lines ${n}`, level);
+      return row.solve(problem).acts.length - problem.width;
+    }),
+  );
+  expect(Math.max(...most)).toBe(MOST_MOVES);
 });

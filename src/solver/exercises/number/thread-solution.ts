@@ -16,12 +16,11 @@ export function workThread(problem: ThreadQuestion): NumberStep[] {
   }
   if (problem.ask === 'longest-float') {
     const columns = fromThread(problem);
-    // A half-worked form shows the shorter floats: the longest is what is asked for.
     const told = rowFloats(problem.runs).map(
       ({ colour, columns: skipped, after }): NumberStep => ({
         key: 'float-skips',
         values: { colour, columns: skipped, after },
-        gives: skipped === columns ? 'figure' : null,
+        gives: null,
       }),
     );
     return [...told, { key: 'longest-float', values: { columns }, gives: 'figure' }];

@@ -6,6 +6,8 @@ export const ROW_MOVES = ['let-out', 'take-in', 'carry-behind'] as const;
 export const ROW_KNOTS = ['forward', 'backward', 'forward-backward', 'backward-forward'] as const satisfies Knot[];
 /** All that hands do in a row, in the order in which it is offered. */
 export const ROW_ACTS = [...ROW_MOVES, ...ROW_KNOTS] as const;
+/** Moves that a row may need beside one knot for each base string at most: one at either edge. */
+export const MOST_MOVES = 2;
 export type RowMove = (typeof ROW_MOVES)[number];
 export type RowAct = (typeof ROW_ACTS)[number];
 
