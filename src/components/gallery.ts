@@ -2,12 +2,12 @@ import { exampleOf } from '../entries/examples.ts';
 import type { DrawnUnits } from '../figures/drawing.ts';
 import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
-import { MOMENTS, standingAt } from '../figures/piece/index.ts';
+import { MOMENTS, type MomentPlan, standingAt } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
+import { type KnotStage, knotStage, stageDrawing, stopsOf } from '../widgets/knot/knot-plate.ts';
 import { pieceFigureWords } from '../words/figures/piece.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
-import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
 import { type PlateName, plateFigure } from './plate-figure.ts';
 
 /** A drawing that can be had as a file, by the file's name without its ending. */
@@ -41,6 +41,7 @@ const strandsOf = (knot: KnotName): number =>
 const ORDER = [
   'larks-head',
   'lone-string',
+  'side-fold',
   'forward-half-hitch',
   'backward-half-hitch',
   'forward',
@@ -129,6 +130,12 @@ const FIGURES: readonly {
   { name: 'silhouette', example: 'mussel' },
 ];
 
+/** Of a whole piece the moment that it is shown at, before what it is. */
+function momentOf(plan: MomentPlan, { moment }: Readonly<Record<string, unknown>>): string {
+  const known = MOMENTS.find((one) => one === moment);
+  return known ? `${pieceFigureWords['piece-moment']({ moment: known, row: standingAt(plan, known).upToRow })}. ` : '';
+}
+
 /** Every figure of a plan, drawn for the lantern, or for another example where it shows more. */
 export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
@@ -137,16 +144,11 @@ export function figurePlates(): GalleryPlate[] {
     const { plan } = exampleOf(example);
     const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
     const file = [example, name, ...said].join('-');
-    // One moment of the piece after another would have the same title.
-    const moment = MOMENTS.find((one) => name === 'piece' && one === options['moment']);
-    const tells = moment
-      ? `${pieceFigureWords['piece-moment']({ moment, row: standingAt(plan, moment).upToRow })}.`
-      : apart;
     const plate = (also: object, rest: object, named = file): GalleryPlate => {
       const drawn = plateFigure(name, plan, { ...options, ...also }, named);
       return {
         file: named,
-        title: [drawn.title, ...(tells ? [tells] : [])].join(' '),
+        title: [momentOf(plan, options) + drawn.title, ...(apart ? [apart] : [])].join(' '),
         told: drawn.description,
         svg: () => drawn.svg,
         ...rest,

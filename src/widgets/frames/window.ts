@@ -110,8 +110,10 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       each.toggleAttribute('data-now', each === frame);
       each.toggleAttribute('data-soon', each === next && each !== frame);
     }
-    for (const [at, { count, show: reveal, done = count - 1 }] of steps.entries())
-      reveal(at + 1 === place.frame ? place.step : at + 1 < place.frame ? done : 0);
+    for (const [at, { count, show: reveal, done = count - 1, whole }] of steps.entries())
+      if (at + 1 === place.frame) reveal(place.step);
+      else if (whole && frameAt(at + 1) !== next) whole();
+      else reveal(at + 1 < place.frame ? done : 0);
     root.toggleAttribute('data-dark', show.dark && role === 'room');
     root.toggleAttribute('data-ends', next === frame);
     for (const [wish, on] of [
@@ -218,6 +220,9 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     for (const frame of frames) frame.querySelector('[data-frame-body]')?.toggleAttribute('inert', open);
     paint();
     if (open) frameAt(here().frame)?.querySelector<HTMLElement>('.frame-number')?.focus();
+    // The room would see the mark of the focus on a number that leads nowhere now.
+    else if (document.activeElement instanceof HTMLElement && document.activeElement.matches('.frame-number'))
+      document.activeElement.blur();
     if (open) for (const frame of frames) fitLabels(frame);
   }
   function setTool(next: typeof tool): void {
@@ -480,10 +485,12 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
   // The address.
 
   addEventListener('popstate', () => {
-    const place = placeInAddress(location.hash);
-    if (!place) return;
-    if (overview) setOverview(false);
-    if (!isSame(place, show.at)) act({ do: 'to', ...place }, 'keep');
+    // Without a frame in it, the address is the one that a showing begins with.
+    const place = location.hash === '' ? { frame: 1, step: 0 } : placeInAddress(location.hash);
+    if (place && overview) setOverview(false);
+    if (place && !isSame(place, show.at)) act({ do: 'to', ...place }, 'keep');
+    // An address of no frame, or of one past the end, is put right.
+    if (location.hash !== '') keepAddress('replace');
   });
 
   // Other figures, and drawings that widgets make: what has changed is fitted again.
@@ -523,6 +530,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     if (others) paint();
     else own.show(placeIn(deck, here()).step);
     refit(frame, frame.querySelector('.exercise-say')?.lastElementChild ?? null);
+    // A drawing may have become smaller.
+    fitLabels(frame);
   }
 
   function wake(): void {
@@ -544,6 +553,7 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
   void document.fonts.ready.then(() => {
     wake();
     show = { ...show, at: placeIn(deck, show.at) };
+    if (location.hash) keepAddress('replace');
     paint();
     join(session);
     // A question with other figures may be the same text with other words in it.
@@ -551,6 +561,11 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     watch.observe(deckRoot, { ...seen, attributes: true, attributeFilter: ['hidden'] });
     root.setAttribute('data-awake', '');
   });
+  // On paper nothing comes in parts.
+  addEventListener('beforeprint', () => {
+    for (const { whole } of steps) whole?.();
+  });
+  addEventListener('afterprint', paint);
   matchMedia(WIDE).addEventListener('change', wake);
   addEventListener('resize', () => paintLabels());
   function paintLabels(): void {
