@@ -74,14 +74,15 @@ export function SheetsForm(props: Props): JSX.Element {
   };
   onMount(() => {
     const asked = new URLSearchParams(location.search);
-    setTyped(readCode(asked.get('class') ?? '') ?? typed());
+    setTyped(asked.get('class') || typed());
     const number = asked.get('learners');
     if (number === '0') setWhom('room');
     else if (number !== null && /^\d{1,2}$/.test(number)) setMany(Number(number));
     if (asked.get('show') === 'key') setShow('key');
     keepAddress();
-    import('./sheets-view.tsx').then(
-      ({ SheetsView }) => setView(() => SheetsView),
+    // Whoever prints at once has the drawings on the sheets, too.
+    Promise.all([import('./sheets-view.tsx'), import('../exercise/tied-drawing.ts')]).then(
+      ([{ SheetsView }]) => setView(() => SheetsView),
       () => setProblem('The sheets could not be fetched. Open this page once while you have a network.'),
     );
   });

@@ -47,7 +47,9 @@ export function SheetsView(props: Props): JSX.Element {
 function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.Element {
   const place = () => String(props.sheet.sheet.learner ?? 0);
   return (
-    <article class="paper" aria-label={sheetName(props.sheet.sheet)}>
+    <article class="paper" aria-label={sheetName(props.sheet.sheet)} style={{ page: `sheet-${place()}` }}>
+      {/* A sheet is several pages, and a pile of them may fall: each says whose it is. */}
+      <style>{`@page sheet-${place()}{@top-right{content:"${sheetName(props.sheet.sheet)}"}}`}</style>
       <header class="paper-head">
         <div>
           <h2>{props.heading}</h2>
@@ -80,9 +82,10 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
             <Show when={asked.kind === 'row'}>
               <p>Choose from: {Object.values(ACT_NAMES).join(', ')}.</p>
             </Show>
-            <div inert>
+            {/* Nothing here answers to the hand, and all of it can be heard. */}
+            <fieldset disabled>
               <Entry asked={asked} id={`${asked.id}-${place()}`} />
-            </div>
+            </fieldset>
           </section>
         )}
       </For>
