@@ -1,7 +1,8 @@
-import { BAR_THICK, foldOver, larksHead, loneString, type Stretch, smooth, WIRE_THICK } from './bar-cords.ts';
+import { BAR_THICK, OVER_WIRE, overWire, smooth, WIRE_THICK } from './bar-cords.ts';
 import { type BarPlan, type BarStage, barPlaces } from './bar-places.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text, type Values } from './drawing.ts';
+import { heads } from './heads.ts';
 import { numbered } from './numbered.ts';
 
 export interface BarOptions {
@@ -46,49 +47,6 @@ const RISE = 26;
 
 /** A string's way down from where it hangs to its column. */
 const down = (x: number, y: number, to: number): string => d`C${x} ${y + 42} ${to} ${LEDGER - 70} ${to} ${LEDGER}`;
-
-/**
- * A lark's head, drawn wider where the columns leave room, and a lone string, drawn together into its one place; each
- * in two symbols, one painted before the bar and one after it, to be used at its places.
- *
- * @param turned whether the lone string is fixed the other way round, its end towards the bar's middle
- */
-function heads(weight: number, pitch: number, turned: boolean): Part {
-  const wider = Math.min(1.5, (pitch / weight - 0.52) / 1.45);
-  const leg = pitch * 0.45;
-  const way = turned ? -1 : 1;
-  const foldX = (x: number): number => x * wider * weight;
-  const loneX = (x: number): number => (x - 1.35) * 0.62 * way * weight;
-  const placed = (stretches: readonly Stretch[], x: (x: number) => number): Stretch[] =>
-    stretches.map((stretch) => stretch.map(([u, v]) => [x(u), BAR + v * weight]));
-  /** Strings that hang on below what is kept of them do so down to their column. */
-  const hanging = (stretch: Stretch, low: number, to: (x: number) => number | null): Stretch => {
-    const end = (at: Stretch[number] | undefined): Stretch => {
-      const column = at && at[1] > BAR + low * weight ? to(at[0]) : null;
-      return column === null
-        ? []
-        : [
-            [column, LEDGER],
-            [column, Math.min(LEDGER - 8, BAR + (low + 3) * weight)],
-          ];
-    };
-    return [...end(stretch[0]), ...stretch, ...[...end(stretch.at(-1))].reverse()];
-  };
-  const fold = placed(larksHead.behind, foldX).map((one) => hanging(one, 2.6, (x) => Math.sign(x) * leg));
-  const [loop, ...over] = placed(larksHead.before, foldX).reverse();
-  const lone = (stretches: readonly Stretch[]): Part[] =>
-    placed(stretches, loneX).map((one) => cord(weight, smooth(hanging(one, 3.9, (x) => (x * way > 0 ? 0 : null)))));
-  const symbol = (id: string, shapes: Part[]): Part => ({ tag: 'g', id, shapes });
-  return {
-    tag: 'defs',
-    shapes: [
-      symbol('fold-behind', [cord(weight, fold.map(smooth).join(''))]),
-      symbol('fold', [cord(weight, over.map(smooth).join('')), cord(weight, smooth(loop ?? []), 'across')]),
-      symbol('lone-behind', lone(loneString.behind)),
-      symbol('lone', lone(loneString.before)),
-    ],
-  };
-}
 
 function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions = {}): Drawing<BarKey> {
   const { fit, startSide } = plan;
@@ -143,11 +101,7 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
         };
         /** From the middle of a fold over the wire, down one of its legs and on to the column. */
         const overRing = (x: number, y: number, legX: number, legY: number, column: number): string => {
-          const half = (foldOver.at(-1)?.[0] ?? 1) * weight;
-          const leg = foldOver.map(([u, v], i): Stretch[number] => [
-            x + ((u * weight) / half) * (legX - x),
-            v * weight + (i < 2 ? y : legY),
-          ]);
+          const leg = overWire(weight, [x, y], [legX, legY]);
           return smooth(leg) + down(legX, leg.at(-1)?.[1] ?? legY, column);
         };
         const lines = ['', '', '', '', '', ''];
@@ -161,7 +115,7 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
         }
         if (over) {
           const [ownX, ownY, column] = hook(0);
-          const top = ownY + (foldOver[0]?.[1] ?? 0) * weight;
+          const top = ownY - OVER_WIRE * weight;
           const inner = ownX - sign * weight * 1.5;
           // Where its partner would hang, if there were one.
           lines[3] = d`M${ownX} ${top}C${ownX} ${top - 15} ${inner} ${top - 15} ${inner} ${top + 3}V${ownY + 42}`;
@@ -223,7 +177,7 @@ function draw(plan: BarPlan, { stage = 'fitted', across = ACROSS }: BarOptions =
     twist(weight),
     ...behind,
     { tag: 'circle', is: 'key', cx: middle, cy: CROWN - 12, r: 14 },
-    heads(weight, pitch, endsLeft === 1),
+    heads(weight, pitch, { bar: BAR, foot: LEDGER, turned: endsLeft === 1 }),
     cord(WIRE_THICK * weight, ring, 'metal'),
     ...hung.map(([href, x]): Part => ({ tag: 'use', href: `${href}-behind`, x })),
     cord(BAR_THICK * weight, d`M${edge(first)} ${BAR}H${edge(barEnd)}`, 'metal'),

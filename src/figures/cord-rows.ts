@@ -13,6 +13,7 @@ import {
   pieceStyle,
   ROW,
   topOf,
+  turnRound,
   UNIT,
 } from './piece/index.ts';
 
@@ -32,6 +33,10 @@ export interface CordRowsInput {
   /** In the chart's colours; otherwise the leading string has the colour it has in all drawings. */
   readonly coloured: boolean;
   readonly moved: readonly Moved[];
+  /** Seen from behind, where left and right change places. */
+  readonly behind?: boolean | undefined;
+  /** Colours whose floats hang slack, so that each can be followed. */
+  readonly slack?: readonly number[] | undefined;
   /** From the end of one row to the next, in d. */
   readonly apart: number;
   /** How far the strings are seen below the last row, in d. */
@@ -51,7 +56,7 @@ export interface CordRows {
   readonly shapes: readonly Shape<never>[];
   /** Units of the drawing for one column. */
   readonly pitch: number;
-  /** Where a place across the cords is in the drawing, or null where it is left out. */
+  /** Where a place across the cords, as counted from the front, is in the drawing, or null where it is left out. */
   readonly x: (across: number) => number | null;
   /** Where the string of a column hangs below everything that holds it, in d. */
   readonly hangsAt: (column: number) => number;
@@ -145,9 +150,9 @@ function seenThrough(model: PieceModel, windows: readonly (readonly [number, num
  * over and under are those of the strand model. Wide rows are seen through several windows, with a tear between them.
  */
 export function cordRows(input: CordRowsInput): CordRows {
-  const { fit, chart, rows, from, to, knot, coloured, moved, apart, below, across, gutter, top } = input;
+  const { fit, chart, rows, from, to, knot, coloured, moved, behind, slack, apart, below, across, gutter, top } = input;
   const own = rows.map((row) => (row.row < from || row.row > to ? row : { ...row, runs: runsOf(row, coloured) }));
-  const model = pieceModel({
+  const front = pieceModel({
     fit,
     bundles: { left: [], right: [] },
     rows: own,
@@ -155,17 +160,18 @@ export function cordRows(input: CordRowsInput): CordRows {
     upToRow: to,
     upToKnot: knot,
     ending: 'hanging',
-    pulled: { fromRow: from, apart, moved },
+    pulled: { fromRow: from, apart, moved, slack },
   });
+  const model = behind ? turnRound(front) : front;
+  const seenAs = ([first, last]: Stretch): Stretch =>
+    behind ? [fit.width + 1 - last, fit.width + 1 - first] : [first, last];
+  const stretches = input.stretches.map(seenAs).sort((a, b) => a[0] - b[0]);
   const high = from === 1 ? -OVER_BAR : from === to ? -OVER_ONE : -OVER_ROW;
   const low = topOf(model.laid, to) + ROW + below;
   const [reachLeft, reachRight] = reachOf(model, high, low);
-  const windows = input.stretches.map(
+  const windows = stretches.map(
     ([first, last], i) =>
-      [
-        i === 0 ? reachLeft : (first - 1) * COLUMN,
-        i === input.stretches.length - 1 ? reachRight : last * COLUMN,
-      ] as const,
+      [i === 0 ? reachLeft : (first - 1) * COLUMN, i === stretches.length - 1 ? reachRight : last * COLUMN] as const,
   );
   const tear = TEAR * COLUMN;
   const breadth = windows.reduce((sum, [a, b]) => sum + b - a + tear, -tear);
@@ -178,6 +184,7 @@ export function cordRows(input: CordRowsInput): CordRows {
     {
       tag: 'cords',
       id: 'cords',
+      model: shown,
       style: pieceStyle(level),
       paint: (id) => new PiecePainter(id, level).parts(shown).reduce((text, part) => text + part.svg, ''),
     },
@@ -203,7 +210,8 @@ export function cordRows(input: CordRowsInput): CordRows {
     model,
     shapes,
     pitch: scale * COLUMN,
-    x: (place) => {
+    x: (across) => {
+      const place = behind ? fit.width * COLUMN - across : across;
       const i = windows.findIndex(([a, b]) => place >= a && place <= b);
       const [a] = windows[i] ?? [];
       return a === undefined ? null : (starts[i] ?? 0) + (place - a) * scale;

@@ -1,4 +1,5 @@
 import type { Step } from '../solver/problem.ts';
+import type { PieceModel } from './piece/index.ts';
 
 /** Figures that a sentence or label needs, by name. */
 export type Values = Step<string>['values'];
@@ -59,6 +60,8 @@ export type Shape<Key extends string> =
       /** Cords of the strand model, kept to be seen through windows; painted when the drawing's id is known. */
       readonly tag: 'cords';
       readonly id: string;
+      /** The strings themselves, in space; the picture is painted from them alone. */
+      readonly model: PieceModel;
       readonly style: string;
       readonly paint: (id: string) => string;
     })

@@ -1,4 +1,5 @@
 import type { Fit } from '../solver/piece.ts';
+import { OVER_WIRE, overWire, smooth, WIRE_THICK } from './bar-cords.ts';
 import { cord, twist } from './cord.ts';
 import { ACROSS, type Drawing, d, type Figure, path, type Shape, step, text } from './drawing.ts';
 
@@ -9,6 +10,7 @@ export interface FoldsWhyOptions {
 export type FoldsWhyKey =
   | 'folds-why'
   | 'folds-why-one'
+  | 'folds-why-over'
   | 'folds-why-odd'
   | 'folds-why-even'
   | 'label-one-string'
@@ -26,31 +28,43 @@ function sidesOf({ fit }: FoldsWhyPlan): { odd: number; even: number } {
   return half % 2 ? { odd: half, even: half + 1 } : { odd: Math.max(1, half - 1), even: Math.max(2, half) };
 }
 
-const RAIL = 148;
-const FOOT = 252;
+/** Heights of the wire that the sides hang from, and of their ends; the same of the one fold above them. */
+const SIDES = { wire: 150, foot: 252 };
+const ONE = { wire: 27, foot: 74 };
+/** The widest column, and the thickest cord. */
+const WIDEST = 22;
+const THICKEST = 8;
 
-/** Folds over a rail, and a single string with the partner it lacks. */
-function sideOf(centre: number, strings: number, room: number): Shape<FoldsWhyKey>[] {
-  const pitch = Math.min(22, room / strings);
-  const weight = Math.min(8, pitch * 0.56);
+type Part = Shape<FoldsWhyKey>;
+
+/** Folds over a wire, and a single string with the partner it lacks: what hangs behind the wire, the wire, what before. */
+function hung(centre: number, strings: number, room: number, { wire, foot }: typeof SIDES): Part[] {
+  const pitch = Math.min(WIDEST, room / strings);
+  const weight = Math.min(THICKEST, pitch * 0.46);
   const x = (strand: number): number => centre + (strand - (strings - 1) / 2) * pitch;
-  const over = strings % 2;
-  let folds = '';
+  const leg = (crown: number, to: number): string =>
+    smooth([...overWire(weight, [crown, wire], [to, wire]), [to, foot - weight], [to, foot]]);
+  let [behind, before] = ['', ''];
   for (let strand = 0; strand + 1 < strings; strand += 2) {
-    const [a, b] = [x(strand) + pitch * 0.12, x(strand + 1) - pitch * 0.12];
-    const bend = Math.min(14, (b - a) / 2 + 2);
-    folds += d`M${a} ${FOOT}V${RAIL + 4}C${a} ${RAIL - bend} ${b} ${RAIL - bend} ${b} ${RAIL + 4}V${FOOT}`;
+    const crown = (x(strand) + x(strand + 1)) / 2;
+    // One half lies before the wire, the other behind it.
+    before += leg(crown, x(strand) + pitch * 0.12);
+    behind += leg(crown, x(strand + 1) - pitch * 0.12);
   }
   const [own, missing] = [x(strings - 1), x(strings - 1) + pitch];
+  const crown = own + pitch * 0.12;
+  const top = wire - OVER_WIRE * weight;
+  const half = (strings * pitch) / 2 + 12;
+  const over = strings % 2;
   return [
-    cord(weight, folds, 'folds'),
+    cord(weight, behind, 'legs'),
+    cord(WIRE_THICK * weight, d`M${centre - half} ${wire}H${centre + half}`, 'metal'),
     path(
       'missing',
-      over
-        ? d`M${own} ${RAIL - 10}C${own} ${RAIL - 26} ${missing} ${RAIL - 26} ${missing} ${RAIL - 8}V${FOOT - 6}`
-        : '',
+      over ? d`M${crown} ${top}C${crown} ${top - 14} ${missing} ${top - 14} ${missing} ${top + 4}V${foot - 6}` : '',
     ),
-    cord(weight, over ? d`M${own} ${RAIL - 6}V${FOOT}` : '', 'must single'),
+    cord(weight, before, 'folds'),
+    cord(weight, over ? leg(crown, own) : '', 'must single'),
   ];
 }
 
@@ -58,16 +72,13 @@ function draw(plan: FoldsWhyPlan, { across = ACROSS }: FoldsWhyOptions = {}): Dr
   const { odd, even } = sidesOf(plan);
   const [left, right] = [across * 0.25, across * 0.75];
   const room = across / 2 - 48;
-  const rail = (centre: number, y: number, half: number): string => d`M${centre - half} ${y}H${centre + half}`;
-  const half = (strings: number): number => Math.min(22, room / strings) * strings * 0.5 + 12;
-  const shapes: Shape<FoldsWhyKey>[] = [
-    twist(8),
+  const shapes: Part[] = [
+    twist(THICKEST),
     // One cut string, straight and folded.
-    cord(7, d`M${left - 62} 40H${left + 62}`, 'across base'),
+    cord(THICKEST, d`M${left - 62} 40H${left + 62}`, 'across base'),
     path('fold-line', d`M${left} 26v28`),
     text(left, 92, step('label-one-string')),
-    cord(6, rail(right, 24, 34), 'metal'),
-    cord(8, d`M${right - 7} 72V26C${right - 7} 10 ${right + 7} 10 ${right + 7} 26V72`, 'folds'),
+    ...hung(right, 2, room, ONE),
     text(right, 92, step('label-two-ends', { strings: 2 })),
     path('rule', d`M14 108H${across - 14}`),
   ];
@@ -77,13 +88,12 @@ function draw(plan: FoldsWhyPlan, { across = ACROSS }: FoldsWhyOptions = {}): Dr
   ] as const) {
     const over = strings % 2;
     shapes.push(
-      cord(6, rail(centre, RAIL, half(strings)), 'metal'),
-      ...sideOf(centre, strings, room),
-      text(centre, FOOT + 22, step('label-side-of', { strings }), over ? 'must strong' : 'strong'),
-      text(centre, FOOT + 39, step('label-side-folds', { folds: strings >> 1, over }), over ? 'must' : ''),
+      ...hung(centre, strings, room, SIDES),
+      text(centre, SIDES.foot + 22, step('label-side-of', { strings }), over ? 'must strong' : 'strong'),
+      text(centre, SIDES.foot + 39, step('label-side-folds', { folds: strings >> 1, over }), over ? 'must' : ''),
     );
   }
-  return { width: across, height: FOOT + 48, shapes };
+  return { width: across, height: SIDES.foot + 48, shapes };
 }
 
 /** How one cut string gives two base strings, and why an odd side can't be made of folds while an even one can. */
@@ -95,6 +105,7 @@ export const foldsWhy: Figure<'folds-why', FoldsWhyOptions, FoldsWhyKey, FoldsWh
     return [
       step<FoldsWhyKey>('folds-why', { odd, even }),
       step<FoldsWhyKey>('folds-why-one'),
+      step<FoldsWhyKey>('folds-why-over'),
       step<FoldsWhyKey>('folds-why-odd', { strings: odd, folds: odd >> 1 }),
       step<FoldsWhyKey>('folds-why-even', { strings: even, folds: even >> 1 }),
     ];

@@ -127,6 +127,7 @@ function draw(plan: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): 
     {
       tag: 'cords',
       id: 'cords',
+      model: shown,
       style: pieceStyle(level),
       paint: (id) => new PiecePainter(id, level).parts(shown).reduce((svg, part) => svg + part.svg, ''),
     },

@@ -68,8 +68,13 @@ describe('the drawing of a row', () => {
     const { cords } = rowCords(plan, { row: 5 });
     const shapes = new Map(Object.keys(cords.model.shapes).map((name) => [name, 0]));
     const drawn = expanded(svg).filter(({ tag, through }) => tag.name === 'use' && through.at(-1) !== undefined);
-    // A use of a shape leads to drawn cords at once; a use of several of them leads to further uses.
-    const knots = drawn.filter(({ tag }) => !/-(?:[0-9a-z]+[lr]\d+)$/.test(tag.at['href'] ?? ''));
+    // A use of a shape leads to drawn cords at once; a use of several of them leads to further uses. What lies behind the
+    // base strings is painted before them, by itself.
+    const one = drawn.filter(({ tag }) => !/-(?:[0-9a-z]+[lr]\d+)$/.test(tag.at['href'] ?? ''));
+    const [knots, behind] = [false, true].map((under) =>
+      one.filter(({ tag }) => /u$/.test(tag.at['href'] ?? '') === under),
+    );
+    expect(behind).toHaveLength(12);
     expect(shapes.size).toBeGreaterThan(1);
     expect(knots).toHaveLength(12);
   });

@@ -16,6 +16,7 @@ import {
   curved,
   type Fineness,
   headStretches,
+  nearest,
   PAINT_STYLE,
   PAINTS,
   PEN_STYLE,
@@ -25,9 +26,12 @@ import {
   stretchesOf,
   thinned,
   unit,
+  windsBefore,
+  windsBehind,
   wound,
 } from './pen.ts';
 import { BAR_RADIUS, WIRE_RADIUS } from './ring.ts';
+import { inRuns } from './runs.ts';
 
 export type Level = 'cord' | 'stitch' | 'cell';
 
@@ -151,6 +155,8 @@ export function drawMoments(
 /** Shapes that were painted before, by their leading cord, their name and their fineness: the same ones come again and again. */
 const painted = new WeakMap<Path, Map<string, string>>();
 
+const halved = ([x, y, z]: Path[number]): Path[number] => [Math.round(2 * x) / 2, Math.round(2 * y) / 2, z];
+
 /** A line of a string, and what it is for. */
 interface DrawnLine {
   readonly string: PieceString;
@@ -159,6 +165,17 @@ interface DrawnLine {
 }
 
 const deepest = (path: Path): number => path.reduce((low, [, , z]) => Math.min(low, z), 0);
+
+/** At the end of a shape's name: what of it lies behind the base strings, and what before them. */
+const UNDER = ' under';
+const OVER = ' over';
+const turns = ({ shape }: Place): boolean => /^(forward-backward|backward-forward) /.test(shape);
+
+/** Long lines are drawn with so few points that they lie this far off at most, in d: finer from the back, where floats cross. */
+const COARSE = { front: 0.23, back: 0.12 } as const;
+
+/** Depth from which a string on its way from knot to knot hangs free of both, in d. */
+const FREE = 0.85;
 
 /** Uses of one shape side by side are doubled up to this many: fewer names to write. */
 const DOUBLED = [16, 8, 4, 2];
@@ -195,12 +212,16 @@ export class PiecePainter {
   parts(model: PieceModel): PiecePart[] {
     this.model = model;
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
-    const behind = this.level === 'cell' ? [] : [...this.behind(), ...this.passing()];
-    const layers = model.view === 'front' ? [...behind, ...this.hung(), ...rows] : [...this.hung(), ...rows, ...behind];
+    const under = this.level === 'cell' ? [] : this.windings();
+    const [behind, passing] = this.level === 'cell' ? [[], []] : [this.behind(), this.passing()];
+    const layers =
+      model.view === 'front'
+        ? [...behind, ...under, ...passing, ...this.hung(), ...rows]
+        : [...under, ...passing, ...this.hung(), ...rows, ...behind];
     const body = [{ key: 'ring', svg: this.ring() }, ...layers, ...this.finishing()];
     for (const [shape, name] of this.names)
       if (!this.drawn.has(name)) {
-        const own = model.shapes[shape];
+        const own = model.shapes[shape.replace(/ (under|over)$/, '')];
         this.drawn.set(name, own ? `<g id="${this.id}-${name}">${this.shape(shape, own)}</g>` : '');
       }
     return [
@@ -215,6 +236,14 @@ export class PiecePainter {
     return `<defs>${[...this.drawn.values(), ...this.groups.values()].join('')}</defs>`;
   }
 
+  private get coarse(): number {
+    return COARSE[this.model.view];
+  }
+
+  private get pulled(): boolean {
+    return this.model.laid.pitch > ROW;
+  }
+
   private ring(): string {
     if (this.model.laid.fromRow > 1) return '';
     const { arch, bar, key } = this.model.ring;
@@ -227,14 +256,27 @@ export class PiecePainter {
     );
     const heads = this.model.places.filter(({ knot, shape }) => !knot && /^(larks|lone)/.test(shape));
     const cut = loops.map((path) => stretchesOf(path, 0.45));
-    const behind = heads.flatMap(({ shape, x, y }) =>
-      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) =>
-        path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
-      ),
+    const heading = heads.map(({ shape, x, y }) =>
+      headStretches(shape, this.model.shapes[shape]?.leads[0] ?? [], 0.45).behind.map((path) => ({
+        path: path.map((point) => [point[0] + x, point[1] + y, point[2]] as const),
+      })),
     );
+    const { low, high } = inRuns(heading.flat());
+    const behind = [low, high].map((runs) => runs.map(({ path }) => path));
     return [
       split,
-      sideBySide([...cut.flatMap((one) => one.behind), ...behind].map(thinned), PAINTS.base),
+      sideBySide(
+        cut.flatMap((one) => one.behind).map((path) => thinned(path)),
+        PAINTS.base,
+      ),
+      behind
+        .map((paths) =>
+          sideBySide(
+            paths.map((path) => thinned(path)),
+            PAINTS.base,
+          ),
+        )
+        .join(''),
       wire,
       stretch(bar, PAINTS.metal, fine ? 'cord' : 'stitch', BAR_RADIUS, true),
       fine ? this.shine(bar) : '',
@@ -264,29 +306,40 @@ export class PiecePainter {
     return own && own !== 'none' ? own : PAINTS.lead;
   }
 
-  /** Floats and tails at the back, one path for each string. */
+  /** Floats and tails at the back, and ends that rest there: one path for each string, the deepest first. */
   private behind(): PiecePart[] {
-    const byString = new Map<PieceString, Path[]>();
-    for (const { string, path } of this.lines(['float', 'tail']))
-      byString.set(string, [...(byString.get(string) ?? []), path]);
     const back = this.model.view === 'back';
-    return [...byString].map(([string, paths]) => {
-      // From the front they only show through gaps, if at all: from end to end is enough.
+    const byString = new Map<PieceString, Path[]>();
+    for (const { string, path } of [...this.lines(['float', 'tail']), ...this.workingEnds(back)])
+      byString.set(string, [...(byString.get(string) ?? []), path]);
+    const depth = (paths: readonly Path[]): number =>
+      back ? Math.max(...paths.map(nearest)) : Math.min(...paths.map(deepest));
+    const sorted = [...byString].sort(([, a], [, b]) => depth(a) - depth(b));
+    return sorted.map(([string, paths]) => {
+      const key = `behind-${string.id}`;
+      const paint = this.paintOf(string);
+      if (this.pulled) return { key, svg: paths.map((path) => stretch(path, paint, this.fineness)).join('') };
+      // From the front they only show through gaps, if at all: from end to end is enough, to half a cord.
       const d = paths
         .map((path) =>
           back
             ? this.level === 'cord'
-              ? curved(path)
+              ? curved(thinned(path, this.coarse))
               : straight(thinned(path))
-            : straight(path.filter((_, i) => i === 0 || i === path.length - 1)),
+            : straight([path[0], path.at(-1)].flatMap((end) => (end ? [halved(end)] : []))),
         )
         .join('');
-      const body = `<path d="${d}" class="pc-b" color="${this.paintOf(string)}"/>`;
-      return {
-        key: `behind-${string.id}`,
-        svg: back || this.model.laid.pitch > ROW ? `<path d="${d}" class="pc-e"/>${body}` : body,
-      };
+      const body = `<path d="${d}" class="pc-b" color="${paint}"/>`;
+      return { key, svg: back ? `<path d="${d}" class="pc-e"/>${body}` : body };
     });
+  }
+
+  /** Ends of leading strings that hang on: those that are nearer to the viewer than the knots, or the others. */
+  private workingEnds(near: boolean): DrawnLine[] {
+    if (this.model.ending !== 'hanging') return [];
+    const ends = this.lines(['end'], 'leading').filter(({ path }) => near === nearest(path) > 0.5);
+    // Where rows lie close, what hangs behind a piece does not show.
+    return near || this.pulled ? ends : [];
   }
 
   /** Base strings from ring to finish, the deepest first. */
@@ -313,14 +366,16 @@ export class PiecePainter {
       .filter(({ length }) => length > 1);
   }
 
-  /** Leading strings on their way behind the bases, where rows lie apart and they are seen between them. */
+  /** Leading strings on their way behind the bases, and laid behind them at last. */
   private passing(): PiecePart[] {
-    const { laid } = this.model;
-    if (laid.pitch === ROW || this.model.view === 'back') return [];
-    return this.lines(['link']).flatMap(({ string, path }) =>
+    const { laid, view, ending } = this.model;
+    const ends = view === 'back' ? this.workingEnds(false) : ending === 'hanging' ? [] : this.lines(['end'], 'leading');
+    return [...(this.pulled ? this.lines(['link']) : []), ...ends].flatMap(({ string, path }) =>
       stretchesOf(path, 0.4).behind.map((part) => ({
         key: `passing-${string.id}-${rowAt(laid, part[0]?.[1] ?? 0)}`,
-        svg: stretch(part, this.paintOf(string), this.fineness),
+        svg: this.pulled
+          ? stretch(part, this.paintOf(string), this.fineness)
+          : stretch(thinned(part, this.coarse), this.paintOf(string), 'stitch'),
       })),
     );
   }
@@ -328,7 +383,7 @@ export class PiecePainter {
   private nameOf(shape: string): string {
     const known = this.names.get(shape);
     if (known) return known;
-    const fresh = this.names.size.toString(36);
+    const fresh = `${this.names.size.toString(36)}${shape.endsWith(UNDER) ? 'u' : ''}`;
     this.names.set(shape, fresh);
     return fresh;
   }
@@ -341,55 +396,101 @@ export class PiecePainter {
   private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
-    const pulled = model.laid.pitch > ROW;
-    const byRow = new Map<number, Place[]>();
-    for (const place of model.places)
-      if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
-    const links = new Map<number, string>();
+    const byRow = this.tied();
+    // On its way a string comes out from under one knot, hangs free of all, and goes in under the next.
+    const [low, free] = [new Map<number, string>(), new Map<number, string>()];
+    const note = (where: Map<number, string>, string: PieceString, path: Path, y: number | undefined): void => {
+      const row = rowAt(model.laid, y ?? 0);
+      const svg = this.pulled
+        ? stretch(path, this.paintOf(string), this.fineness)
+        : stretch(thinned(path, this.coarse), this.paintOf(string), 'stitch');
+      where.set(row, (where.get(row) ?? '') + svg);
+    };
     for (const { string, path } of this.lines(['link'])) {
-      const row = rowAt(model.laid, path.at(-1)?.[1] ?? 0);
-      const behind = path.some(([, , z]) => z < -1);
-      const seen = pulled ? stretchesOf(path, 0.4).before : behind && !back ? [] : [path];
-      const fineness = pulled ? this.fineness : 'stitch';
-      const cord = seen.map((part) => stretch(part, this.paintOf(string), fineness)).join('');
-      if (cord) links.set(row, (links.get(row) ?? '') + cord);
+      const [from, to] = [path[0]?.[1], path.at(-1)?.[1]];
+      // Where rows lie close it goes from one to the next at once; carried behind the strings it does not show.
+      const close = deepest(path) < -1 && !back ? [] : [path];
+      for (const part of this.pulled ? stretchesOf(path, 0.25).before : close) {
+        const { behind, before } = stretchesOf(part, 0.25, FREE);
+        for (const one of behind) note(low, string, one, one[0]?.[1] === part[0]?.[1] ? from : to);
+        for (const one of before) note(free, string, one, to);
+      }
     }
-    const ends = this.lines(['end'], 'leading').filter(
-      ({ path }) => model.ending === 'hanging' && path.some(([, , z]) => z > 0.5),
-    );
+    const ends = back ? [] : this.workingEnds(true).map((end) => ({ ...end, ...stretchesOf(end.path, 0.25, FREE) }));
+    for (const { string, behind, path } of ends) for (const one of behind) note(low, string, one, path[0]?.[1]);
+    const rows = [...new Set([...byRow.keys(), ...low.keys(), ...free.keys()])].sort((a, b) => a - b);
     return [
-      ...[...byRow].map(([row, all]) => {
-        const places = back ? [...all].reverse() : all;
-        const uses: string[][] = [];
-        for (let i = 0; i < places.length; ) {
-          const place = places[i] as Place;
-          let run = 1;
-          while (i + run < places.length && this.follows(places[i + run - 1] as Place, places[i + run] as Place))
-            run += 1;
-          const step = run > 1 ? Math.sign((places[i + 1] as Place).x - place.x) : 1;
-          const same: string[] = [];
-          for (let left = run, at = i; left > 0; ) {
-            const many = DOUBLED.find((count) => count <= left) ?? 1;
-            same.push(this.use(this.grouped(place.shape, many, step), unit((places[at] as Place).x), 0));
-            left -= many;
-            at += many;
-          }
-          const paint = this.paintOf({ role: 'leading', colour: place.colour });
-          if (uses.at(-1)?.[0] === paint) uses.at(-1)?.push(...same);
-          else uses.push([paint, ...same]);
-          i += run;
-        }
-        const own = links.get(row) ?? '';
-        const knots = `<g transform="translate(0 ${unit(topOf(model.laid, row))})">${uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('')}</g>`;
-        return { key: `row-${row}`, svg: back ? knots + own : own + knots };
-      }),
-      // On its way to a row of which no knot is tied yet.
-      ...[...links].filter(([row]) => !byRow.has(row)).map(([row, svg]) => ({ key: `link-${row}`, svg })),
-      ...ends.map(({ string, path }) => ({
+      ...rows.map((row) => ({
+        key: `row-${row}`,
+        svg: (low.get(row) ?? '') + this.rowOf(row, byRow.get(row) ?? [], '') + (free.get(row) ?? ''),
+      })),
+      ...ends.map(({ string, before }) => ({
         key: `end-${string.id}`,
-        svg: stretch(path, this.paintOf(string), this.fineness),
+        svg: before.map((path) => stretch(path, this.paintOf(string), this.fineness)).join(''),
       })),
     ];
+  }
+
+  /**
+   * Whether a knot is painted in two parts: what lies behind its bases before these, and all else after them. In a piece
+   * whose rows lie close only turning knots are, which reach into others, and their neighbours if it is seen from the
+   * back; the rest are whole, since twice as many would be too much to load.
+   */
+  private parted(place: Place, row: readonly Place[]): boolean {
+    const order = row.indexOf(place);
+    const near = this.model.view === 'back' ? [order - 1, order, order + 1] : [order];
+    return this.pulled || near.some((i) => row[i] && turns(row[i]));
+  }
+
+  /** What of the knots lies behind the base strings, row by row. */
+  private windings(): PiecePart[] {
+    return [
+      ...[...this.tied()].map(([row, all]) => {
+        const parted = all.filter((place) => this.parted(place, all));
+        return { key: `under-${row}`, svg: parted.length > 0 ? this.rowOf(row, parted, UNDER) : '' };
+      }),
+      { key: 'under-finishing', svg: this.finishingKnots(UNDER).join('') },
+    ];
+  }
+
+  /** The tied knots of each row. */
+  private tied(): Map<number, Place[]> {
+    const byRow = new Map<number, Place[]>();
+    for (const place of this.model.places)
+      if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
+    return byRow;
+  }
+
+  /** The knots of a row, in tying order from the front: what of them lies before the base strings, or what lies behind. */
+  private rowOf(row: number, all: readonly Place[], layer: '' | typeof UNDER): string {
+    const whole = this.tied().get(row) ?? [];
+    const nameOf = (place: Place): string => place.shape + (layer || (this.parted(place, whole) ? OVER : ''));
+    const places = this.model.view === 'back' ? [...all].reverse() : inOrder(all);
+    const uses: string[][] = [];
+    for (let i = 0; i < places.length; ) {
+      const place = places[i] as Place;
+      let run = 1;
+      while (
+        i + run < places.length &&
+        this.follows(places[i + run - 1] as Place, places[i + run] as Place) &&
+        nameOf(places[i + run] as Place) === nameOf(place)
+      )
+        run += 1;
+      const step = run > 1 ? Math.sign((places[i + 1] as Place).x - place.x) : 1;
+      const same: string[] = [];
+      for (let left = run, at = i; left > 0; ) {
+        const many = DOUBLED.find((count) => count <= left) ?? 1;
+        same.push(this.use(this.grouped(nameOf(place), many, step), unit((places[at] as Place).x), 0));
+        left -= many;
+        at += many;
+      }
+      const paint = this.paintOf({ role: 'leading', colour: place.colour });
+      if (uses.at(-1)?.[0] === paint) uses.at(-1)?.push(...same);
+      else uses.push([paint, ...same]);
+      i += run;
+    }
+    const inside = uses.map(([paint, ...same]) => `<g color="${paint}">${same.join('')}</g>`).join('');
+    return `<g transform="translate(0 ${unit(topOf(this.model.laid, row))})">${inside}</g>`;
   }
 
   private follows(one: Place, other: Place): boolean {
@@ -417,22 +518,30 @@ export class PiecePainter {
     // Strings that are told from the others are so down to their ends.
     const paintOf = ({ id }: PieceString): string =>
       model.moved.some(({ column, on }) => on && id === `base-${column}`) ? PAINTS.moved : PAINTS.base;
-    const lines = this.lines(['end', 'tassel', 'core', 'way']).sort((a, b) => deepest(a.path) - deepest(b.path));
-    const cords = lines.map(({ string, path, what }) => {
+    const { low, high } = inRuns(this.lines(['end', 'tassel', 'core', 'way'], 'base'));
+    const cords = [...low, ...high].map(({ string, path, what }) => {
       const fineness = what === 'way' ? this.fineness : what === 'tassel' && this.level === 'cord' ? 'lit' : 'stitch';
-      return stretch(path, string.role === 'leading' ? this.paintOf(string) : paintOf(string), fineness);
+      return stretch(thinned(path, this.coarse), paintOf(string), fineness);
     });
-    const knots = model.places
+    // Leading strings are laid behind what they are gathered with.
+    const laid = model.view === 'back' ? this.lines(['end'], 'leading') : [];
+    const ends = laid.map(({ string, path }) => stretch(thinned(path, this.coarse), this.paintOf(string), 'stitch'));
+    return [{ key: 'finishing', svg: [...cords, ...ends, ...this.finishingKnots('')].join('') }];
+  }
+
+  /** The knots of the finishing: what of them lies before their cores, or what lies behind. */
+  private finishingKnots(layer: '' | typeof UNDER): string[] {
+    if (this.model.ending === 'hanging') return [];
+    return this.model.places
       .filter(({ shape }) => /^(gathering|square)/.test(shape))
       .map((place) => {
         const [cosine, sine] = place.turn ?? [1, 0];
-        const shape = this.nameOf(place.shape);
+        const shape = this.nameOf(place.shape + layer);
         const [x, y] = [unit(place.x), unit(place.y)];
         if (!place.turn) return this.use(shape, x, y);
         const turn = [cosine, sine, -sine, cosine].map((part) => part.toFixed(3)).join(' ');
         return this.use(shape, 0, 0, ` transform="matrix(${turn} ${x} ${y})"`);
       });
-    return [{ key: 'finishing', svg: [...cords, ...knots].join('') }];
   }
 
   private shape(name: string, shape: PieceShape): string {
@@ -453,10 +562,27 @@ export class PiecePainter {
           headStretches(name, lead, 0.45).before.map((path) => stretch(path, PAINTS.base, this.fineness)),
         )
         .join('');
-    const finishes = /^(gathering|square)/.test(name);
-    const paint = !finishes ? 'currentColor' : name.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
-    return wound(shape, paint, this.fineness);
+    const bare = name.replace(/ (under|over)$/, '');
+    const finishes = /^(gathering|square)/.test(bare);
+    const own = !finishes ? 'currentColor' : bare.endsWith(TOLD) ? PAINTS.moved : PAINTS.base;
+    // What a knot is tied round is painted as it hangs, between what lies behind it and what before.
+    if (name.endsWith(UNDER)) return windsBehind(shape, own, this.fineness);
+    return (name === bare && !finishes ? wound : windsBefore)(shape, own, this.fineness);
   }
+}
+
+/**
+ * The knots of a row as they have to be painted from the front. Each lies over the string that it takes over from its
+ * neighbour, so they go the way they lean. The upright stroke of a turning knot lies over where its string goes on to the
+ * next: a row's first knot comes last if it is one.
+ */
+function inOrder(row: readonly Place[]): readonly Place[] {
+  const [first, ...rest] = row;
+  const last = row.at(-1);
+  if (!first || !last) return row;
+  const ordinary = row.find((place) => !turns(place)) ?? first;
+  if (ordinary.shape.startsWith('forward') !== first.x <= last.x) return [...row].reverse();
+  return turns(first) ? [...rest, first] : row;
 }
 
 /** What of a line that goes down lies between two heights. */

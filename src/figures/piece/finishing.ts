@@ -6,10 +6,15 @@ import { columnMiddle, edgesOf } from './courses.ts';
 import * as kept from './kept.ts';
 import type { Ending, Part, PieceShape, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, pack, ROW, standingPacked } from './packed.ts';
+import { smooth } from './smooth.ts';
 
+/** How far below the last row the first gathering knot is. */
+const TOP = 1.9;
 /** How far the core goes down from one gathering knot to the next, from one square knot to the next, and below them. */
 const DROP = 1.7;
 export const SQUARE = 4.7;
+/** How far behind the middle of its bundle a leading string is laid, in d. */
+const LAID = -0.9;
 export const SQUARES = 2;
 const TASSEL = 12;
 
@@ -97,15 +102,27 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     const parts = after.get(column) ?? [];
     const path = way.get(column) ?? [];
     const [before] = path;
-    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: [...path] });
+    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: smooth(path, 3) });
     way.delete(column);
     after.set(column, parts);
     return parts;
   };
   const tied = width >= 4;
+  /** The way through the middle of either bundle, and through every knot that is tied round it. */
+  const inside: Record<SideName, Point[]> = { left: [], right: [] };
+  /** A leading string is laid into the bundle nearest to it, each a little beside the others, and so is gathered with it. */
+  const laidInto = (exit: Point, order: number): { readonly path: Point[]; readonly outwards: number } => {
+    const side = exit[0] < middle ? 'left' : 'right';
+    const [edge] = inside[side];
+    const beside = (order - 1.5) * 0.3;
+    const way = inside[side].map(([x, y, z]): Point => [x + beside, y, z]);
+    const over: Point[] = edge && Math.abs(edge[0] - exit[0]) > 4 ? [[(edge[0] + exit[0]) / 2, below + 0.6, -1.2]] : [];
+    return { path: [exit, ...over, ...way], outwards: side === 'left' ? -1 : 1 };
+  };
 
   const cores = (['left', 'right'] as const).map((side) => {
     const outwards = side === 'left' ? 1 : -1;
+    inside[side].push([edges[side], below + 0.9, LAID]);
     const core =
       side === 'left'
         ? Array.from({ length: edges.leftStrands }, (_, i) => left - edges.leftStrands + 1 + i)
@@ -117,7 +134,8 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
       const strands = core.length;
       const shape = `gathering-${side} ${Math.min(MOST_STRANDS, strands)}`;
       shapes[shape] ??= gatheringShape(side, Math.min(MOST_STRANDS, strands));
-      const at: Point = [columnMiddle(single) - outwards * 0.7, below + 1.5 + i * DROP, 0];
+      const at: Point = [columnMiddle(single) - outwards * 0.7, below + TOP + i * DROP, 0];
+      inside[side].push([at[0], at[1], LAID]);
       const origin = { shape, colour: null, turn, x: at[0] + turn[1] * (ROW / 2), y: at[1] - turn[0] * (ROW / 2) };
       const stands = standingPacked(strands);
       for (const [j, column] of core.entries()) {
@@ -136,7 +154,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     return core;
   });
   const [leftCore = [], rightCore = []] = cores;
-  const neck = below + (finish.perSide > 0 ? 2.6 + finish.perSide * DROP : 2.4);
+  const neck = below + (finish.perSide > 0 ? TOP + 1.1 + finish.perSide * DROP : 2.4);
   const squares = tied ? SQUARES : 0;
   const loose = neck + squares * SQUARE + 0.7;
   const bottom = loose + TASSEL;
@@ -166,8 +184,10 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
       places,
       after,
       laid: (exit, order) => {
+        const { path } = laidInto(exit, order);
         const [x, y] = ends[exit[0] < middle ? 0 : 1] ?? exit;
-        return [exit, [exit[0] * 0.5 + x * 0.5, (below + y) / 2, -1.2], [x, y + 3, -1], [x, bottom - 1 - order, -1]];
+        const beside = (order - 1.5) * 0.3;
+        return smooth([...path, [x + beside, y + 3, LAID], [x + beside, bottom - 1 - order, LAID]]);
       },
       bottom,
     };
@@ -194,7 +214,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     flush(column).push({
       is: 'line',
       what: 'tassel',
-      path: [[middle + x, loose - 0.6, z], ...tassel(x, z, j)],
+      path: smooth([[middle + x, loose - 0.6, z], ...tassel(x, z, j)], 3),
     });
   }
   for (const [which, column] of tying.entries()) {
@@ -212,7 +232,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     after.get(column)?.push({
       is: 'line',
       what: 'tassel',
-      path: [start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)],
+      path: smooth([start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)], 3),
     });
   }
   return {
@@ -220,16 +240,14 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     places,
     after,
     laid: (exit, order) => {
-      const outwards = exit[0] < middle ? -1 : 1;
+      const { path, outwards } = laidInto(exit, order);
       const x = outwards * (0.5 + 0.3 * order);
-      return [
-        exit,
-        [exit[0] * 0.9 + middle * 0.1, below + 1, -1.2],
-        [middle + outwards * 2, neck - 1.6, -1.2],
-        [middle + x, neck + 0.4, -1],
-        [middle + x, loose - 0.6, -0.9],
+      return smooth([
+        ...path,
+        [middle + x, neck + 0.4, LAID],
+        [middle + x, loose - 0.6, LAID],
         ...tassel(x, -0.5, order + 1),
-      ];
+      ]);
     },
     bottom,
   };

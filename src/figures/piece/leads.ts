@@ -4,6 +4,7 @@ import type { Path, Point } from '../strand/point.ts';
 import { columnMiddle, edgesOf, topOf } from './courses.ts';
 import type { Laid, Moved, Part, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, ROW, type ShapeKind, shapeOf } from './packed.ts';
+import { smooth } from './smooth.ts';
 
 /** How far behind the middle of the bases a float and a tail lie, in d. */
 const BEHIND = -1.75;
@@ -111,15 +112,43 @@ function downBetween(
   if (Math.abs(exit[0] - entry[0]) < 1) return [exit, [exit[0] + out, high, 0.5], [entry[0] + out, low, 0.5], entry];
   const way = [0, 0.12, 0.3, 0.5, 0.7, 0.88, 1].map((part): Point => {
     const eased = part * part * (3 - 2 * part);
-    return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z];
+    // It comes up slowly from under the loop of the knot that it leaves.
+    const away = Math.min(1, 0.35 + 4 * part);
+    return [exit[0] + (entry[0] - exit[0]) * eased, high + (low - high) * part, z * away];
   });
   return [exit, ...way, entry];
 }
 
+/** Where a colour's strings lie at the back: how far behind the others, in d, and how low its floats hang if they are slack. */
+interface Lane {
+  readonly behind: number;
+  readonly hangs?: number;
+}
+
+/** How low the first slack float hangs below its row, and each further colour below and behind it, in d. */
+const SLACK = 1.5;
+const SLACKER = 1.6;
+
+const laneOf = (paint: number, slack: readonly number[] | undefined): Lane => {
+  const order = slack?.indexOf(paint) ?? -1;
+  // A colour without a float in the row keeps nearest to the bases.
+  return slack ? { behind: 1 + order, hangs: SLACK + SLACKER * Math.max(0, order) } : { behind: (paint % 6) * 0.04 };
+};
+
 /** The back of the piece from one knot to a later one of the same colour. */
-function floatTo(from: Tied, to: Tied, lane: number): Path {
+function floatTo(from: Tied, to: Tied, { behind, hangs }: Lane): Path {
   const [exit, entry] = [exitOf(from), entryOf(to)];
-  return [exit, [exit[0], exit[1] - 0.3, BEHIND - lane], [entry[0], entry[1] + 0.2, BEHIND - lane], entry];
+  const z = BEHIND - behind;
+  if (hangs === undefined) return smooth([exit, [exit[0], exit[1] - 0.3, z], [entry[0], entry[1] + 0.2, z], entry]);
+  const low = from.y + ROW + hangs;
+  return smooth([
+    exit,
+    [exit[0], exit[1] + 0.3, z],
+    [exit[0], low, z],
+    [entry[0], low, z],
+    [entry[0], entry[1] + 0.3, z],
+    entry,
+  ]);
 }
 
 /** A tail behind the next three bases, its end sticking out: towards the knot, where a string begins. */
@@ -129,7 +158,8 @@ function tailOf(knot: Tied, place: Point, lane: number): Path {
   const reach = Math.max(0.6, Math.min(TAIL_COLUMNS * COLUMN, (Math.abs(edge - place[0]) || 2 * COLUMN) - 2.4));
   const to = place[0] + (Math.abs(edge - place[0]) < 1e-6 ? -way : way) * reach;
   const y = place[1];
-  return [place, [place[0], y, BEHIND - lane], [to, y + 0.3, BEHIND - lane], [to, y + TAIL, BEHIND - lane - 0.2]];
+  const z = BEHIND - lane;
+  return smooth([place, [place[0], y, z], [to, y + 0.3, z], [to, y + TAIL, z - 0.2]]);
 }
 
 /** The string of one colour, from its start to its end; a new one where it rested too long. */
@@ -142,19 +172,19 @@ export interface Led {
 }
 
 /** Follows every leading string through the knots that are tied. */
-export function leadsOf(tied: readonly Tied[]): Led[] {
+export function leadsOf(tied: readonly Tied[], slack?: readonly number[]): Led[] {
   const leads: Led[] = [];
   const current = new Map<number, { led: Led & { last: Tied }; order: number }>();
   for (const [order, knot] of tied.entries()) {
-    const lane = (knot.paint % 6) * 0.04;
+    const lane = laneOf(knot.paint, slack);
     const known = current.get(knot.paint);
     const rests = known ? knot.row.row - known.led.last.row.row : 0;
     let led = known?.led;
     if (!led || rests > RESTING_ROWS) {
-      if (led) led.parts.push({ is: 'line', what: 'tail', path: tailOf(led.last, exitOf(led.last), lane) });
+      if (led) led.parts.push({ is: 'line', what: 'tail', path: tailOf(led.last, exitOf(led.last), lane.behind) });
       led = { colour: knot.colour, paint: knot.paint, parts: [], last: knot };
       leads.push(led);
-      led.parts.push({ is: 'line', what: 'tail', path: [...tailOf(knot, entryOf(knot), lane)].reverse() });
+      led.parts.push({ is: 'line', what: 'tail', path: [...tailOf(knot, entryOf(knot), lane.behind)].reverse() });
     } else if (known && !same(exitOf(led.last), entryOf(knot))) {
       const follows = known.order === order - 1;
       const path = !follows
@@ -172,10 +202,23 @@ export function leadsOf(tied: readonly Tied[]): Led[] {
 }
 
 /** How a string ends that is needed no more. */
-export const endTail = (led: Led): Path => tailOf(led.last, exitOf(led.last), (led.paint % 6) * 0.04);
+export const endTail = (led: Led, slack?: readonly number[]): Path =>
+  tailOf(led.last, exitOf(led.last), laneOf(led.paint, slack).behind);
+
+/** How a string that was needed before the rows that are there comes down to them at the back, from so high above its knot. */
+export function comesDown(place: Point, paint: number, above: number, slack?: readonly number[]): Path {
+  const [x, y, z] = place;
+  const behind = BEHIND - laneOf(paint, slack).behind;
+  return [
+    [x, y - above, behind],
+    [x, y - 0.8, behind],
+    [x, y, z],
+  ];
+}
 
 /** The working end, held out of the way, and a resting one, which hangs at the back; `long` in d. */
-export function workingEnd(led: Led, works: boolean, long: number): Path {
+export function workingEnd(led: Led, works: boolean, long: number, slack?: readonly number[]): Path {
+  const behind = BEHIND - (slack ? laneOf(led.paint, slack).behind : 0);
   const exit = exitOf(led.last);
   const turns = led.last.kind === 'forward-backward' || led.last.kind === 'backward-forward';
   const way = (led.last.rightward ? 1 : -1) * (turns ? -1 : 1);
@@ -186,5 +229,5 @@ export function workingEnd(led: Led, works: boolean, long: number): Path {
         [exit[0] + way * 1.9, exit[1] + 2, 1],
         [exit[0] + way * 2.1, exit[1] + long, 1],
       ]
-    : [exit, [exit[0], exit[1] + 0.5, BEHIND], [exit[0], exit[1] + long * 0.6, BEHIND]];
+    : [exit, [exit[0], exit[1] + 0.5, behind], [exit[0], exit[1] + long * 0.6, behind]];
 }

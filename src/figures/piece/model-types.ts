@@ -30,6 +30,8 @@ export interface Pulled {
   readonly apart: number;
   /** Strings to be told from the others, each from the row above to the row in which it changes over. */
   readonly moved: readonly Moved[];
+  /** Colours (palette indices) whose floats hang down slack, each a little lower and farther behind than the one before. */
+  readonly slack?: readonly number[] | undefined;
   /** How its last row is finished, from how many instances of shapes there are before; it hangs on when left out. */
   readonly finish?: ((from: number) => Finishing) | undefined;
 }

@@ -1,8 +1,9 @@
 import type { Direction, RowPlan } from '../../solver/piece.ts';
+import { RESTING_ROWS } from '../../solver/thread/floats.ts';
 import type { Path, Point } from '../strand/point.ts';
 import { comesFrom, courseOf, topOf } from './courses.ts';
 import { finishingOf } from './finishing.ts';
-import { downTo, endTail, entryOf, exitOf, leadsOf, tiedKnots, workingEnd } from './leads.ts';
+import { comesDown, downTo, endTail, entryOf, exitOf, leadsOf, tiedKnots, workingEnd } from './leads.ts';
 import type { Laid, Part, PieceInput, PieceModel, PieceShape, PieceString, Place } from './model-types.ts';
 import { COLUMN, ROW, shapeOf } from './packed.ts';
 import { BAR_AT, barShapes, foldOver, legsOf, onBar, ringOf } from './ring.ts';
@@ -11,6 +12,8 @@ import { BAR_AT, barShapes, foldOver, legsOf, onBar, ringOf } from './ring.ts';
 const MOST_KNOTS = 12_000;
 /** How far the working end of an unfinished piece hangs, in d. */
 const WORKING = 7;
+/** The same of one that rests at the back of rows which lie apart: it goes on beyond what is seen of them. */
+const RESTING = 21;
 /** How long strings hang below a piece that is not tied off, in d. */
 const HANGING = 9;
 /** How far the strings of some rows alone are there above them, in d. */
@@ -34,7 +37,7 @@ export function pieceModel(input: PieceInput): PieceModel {
   const { fit, bundles, rows, chart = null } = input;
   const height = rows.length;
   const upToRow = within(input.upToRow, height);
-  const { fromRow = 1, apart = 0, moved = [] } = input.pulled ?? {};
+  const { fromRow = 1, apart = 0, moved = [], slack } = input.pulled ?? {};
   const laid: Laid = { fromRow, pitch: ROW + apart };
   const begun = rows.slice(fromRow - 1, upToRow);
   const lastRow = begun.at(-1);
@@ -129,21 +132,38 @@ export function pieceModel(input: PieceInput): PieceModel {
   }
 
   const later = new Set(rows.slice(upToRow).flatMap(({ runs }) => runs.map(({ colour }) => colour ?? 0)));
-  const leads = leadsOf(tied);
+  const leads = leadsOf(tied, slack);
   const working = tied.at(-1);
-  if (input.pulled && lastRow) beginsAt();
+  if (input.pulled && lastRow) {
+    comeFromBefore();
+    beginsAt();
+  }
   for (const [order, led] of leads.entries()) {
     const works = led.last === working;
+    const long = works || !input.pulled ? WORKING : RESTING;
     const stillLeads = leads.findLast(({ paint }) => paint === led.paint) === led;
     if (led.parts.some((part) => part.is === 'line' && part.what === 'end')) continue;
     if (after && led.last.row === lastRow)
       led.parts.push({ is: 'line', what: 'end', path: after.laid(exitOf(led.last), order % 4) });
     else if (stillLeads && !after && (works || later.has(led.paint)))
-      led.parts.push({ is: 'line', what: 'end', path: workingEnd(led, works, WORKING) });
-    else if (stillLeads) led.parts.push({ is: 'line', what: 'tail', path: endTail(led) });
+      led.parts.push({ is: 'line', what: 'end', path: workingEnd(led, works, long, slack) });
+    else if (stillLeads) led.parts.push({ is: 'line', what: 'tail', path: endTail(led, slack) });
   }
   for (const [order, led] of leads.entries())
     strings.push({ id: `leading-${order + 1}`, role: 'leading', colour: led.colour, parts: led.parts });
+
+  /** Strings that were at work before the rows that are there come down to them at the back; only new ones begin with a tail. */
+  function comeFromBefore(): void {
+    const before = rows.slice(Math.max(0, fromRow - 1 - RESTING_ROWS), fromRow - 1);
+    const known = new Set(before.flatMap(({ runs }) => runs.map(({ colour }) => colour ?? 0)));
+    for (const [order, led] of leads.entries()) {
+      const [begins] = led.parts;
+      if (begins?.is !== 'line' || begins.what !== 'tail' || !known.has(led.paint)) continue;
+      if (leads.findIndex(({ paint }) => paint === led.paint) !== order) continue;
+      const place = begins.path.at(-1) as Point;
+      led.parts[0] = { is: 'line', what: 'float', path: comesDown(place, led.paint, place[1] + ABOVE, slack) };
+    }
+  }
 
   /**
    * In rows that lie apart a leading string is seen where it comes from: out of the row above, or pinned above row 1. It
@@ -157,8 +177,8 @@ export function pieceModel(input: PieceInput): PieceModel {
         is: 'line',
         what: 'link',
         path: [
-          [x, y - ABOVE, 0.8],
-          [x, y - 0.8, 0.8],
+          [x, y - ABOVE, 0.9],
+          [x, y - 0.8, 0.9],
           [x, y, z],
         ],
       };
@@ -182,7 +202,7 @@ export function pieceModel(input: PieceInput): PieceModel {
         is: 'line',
         what: 'link',
         path: [
-          [x, y - ABOVE, 0.8],
+          [x, y - ABOVE, 0.9],
           [x, y, z],
         ],
       };

@@ -1,6 +1,8 @@
+import { bends } from '../spline.ts';
 import type { Path, Point } from '../strand/point.ts';
 import type { PieceShape } from './model-types.ts';
 import { evenSteps } from './packed.ts';
+import { inRuns, partOf, type Runs } from './runs.ts';
 
 /** Units of the picture in one cord's diameter: figures in paths are whole. */
 export const UNIT = 20;
@@ -29,10 +31,10 @@ export function straight(path: Path): string {
 }
 
 /** How far a point may lie off its neighbours' line, in d, before it counts. */
-const SLIGHT = 0.045;
+const SLIGHT = 0.05;
 
-/** The line without the points that do not bend it. */
-export function thinned(path: Path): Path {
+/** The line without the points that do not bend it by more than `slight`, in d. */
+export function thinned(path: Path, slight = SLIGHT): Path {
   const first = path[0];
   const last = path.at(-1);
   if (!first || !last || path.length < 3) return path;
@@ -45,28 +47,29 @@ export function thinned(path: Path): Path {
     const off = size < 0.2 ? Math.sqrt(u * u + v * v) : Math.abs(u * y - v * x) / size;
     if (i > 0 && i < path.length - 1 && off > most) [far, most] = [i, off];
   }
-  if (most <= SLIGHT) return [first, last];
-  return [...thinned(path.slice(0, far + 1)), ...thinned(path.slice(far)).slice(1)];
+  if (most <= slight) return [first, last];
+  return [...thinned(path.slice(0, far + 1), slight), ...thinned(path.slice(far), slight).slice(1)];
 }
 
-/** A smooth line with the points as corners of its frame (quadratic B-spline), ends included. */
+/** A smooth line with the points as corners of its frame, in whole units. */
 export function curved(whole: Path): string {
   const path = thinned(whole);
   if (path.length < 3) return straight(path);
-  const at = (i: number): readonly [number, number] => [unit(path[i]?.[0] ?? 0), unit(path[i]?.[1] ?? 0)];
-  const last = path.length - 1;
-  let [x, y] = at(0);
+  const corners = path.map((point): [number, number] => [unit(point[0]), unit(point[1])]);
+  let [x, y] = corners[0] as [number, number];
   const d = `M${packedFigures([x, y])}`;
   const steps: number[] = [];
-  for (let i = 1; i < last; i += 1) {
-    const [cx, cy] = at(i);
-    const [nx, ny] = at(i + 1);
-    const [ex, ey] = i + 1 === last ? [nx, ny] : [Math.round((cx + nx) / 2), Math.round((cy + ny) / 2)];
-    steps.push(cx - x, cy - y, ex - x, ey - y);
-    [x, y] = [ex, ey];
+  for (const [, corner, to] of bends(corners, halfway)) {
+    steps.push(corner[0] - x, corner[1] - y, to[0] - x, to[1] - y);
+    [x, y] = to;
   }
   return `${d}q${packedFigures(steps)}`;
 }
+
+const halfway = (a: readonly [number, number], b: readonly [number, number]): [number, number] => [
+  Math.round((a[0] + b[0]) / 2),
+  Math.round((a[1] + b[1]) / 2),
+];
 
 /** Whole cord with its twist, cord with light alone, or edge and body. */
 export type Fineness = 'cord' | 'lit' | 'stitch';
@@ -170,23 +173,43 @@ export interface Stretches {
   readonly before: readonly Path[];
 }
 
-const nearest = (path: Path): number => path.reduce((high, [, , z]) => Math.max(high, z), Number.NEGATIVE_INFINITY);
+export const nearest = (path: Path): number =>
+  path.reduce((high, [, , z]) => Math.max(high, z), Number.NEGATIVE_INFINITY);
 
 /** The order in which stretches are painted. */
 const deepestFirst = (paths: readonly Path[]): Path[] =>
   paths.filter(({ length }) => length > 1).sort((a, b) => nearest(a) - nearest(b));
 
+/**
+ * How far a stretch goes on beyond the place where it is cut, in d, so that no edge is missing where it turns; and how
+ * near to either end of the cord it does not, since there it comes from a neighbour or goes on to one.
+ */
+const LAP = 0.25;
+const NO_LAP = 2;
+const SEAM = 0.05;
+
 /** Cuts a cord where it passes from behind the bases to before them; the stretches of each kind the deepest first. */
 export function stretchesOf(line: Path, step: number, inFront = IN_FRONT): Stretches {
   const path = evenSteps(line, step);
+  const cuts: { readonly at: number; readonly front: boolean }[] = [];
+  for (let i = 1; i + 1 < path.length; i += 1) {
+    const [a, b] = [path[i] as Point, path[i + 1] as Point];
+    const front = b[2] > inFront;
+    if (a[2] > inFront !== front) cuts.push({ at: i + (inFront - a[2]) / (b[2] - a[2]), front });
+  }
   const behind: Path[] = [];
   const before: Path[] = [];
+  // What begins just at the depth of the cut belongs to where it goes.
+  let front = (path[Math.min(1, path.length - 1)] as Point)[2] > inFront;
   let from = 0;
-  for (let i = 1; i <= path.length; i += 1) {
-    const front = (path[i - 1] as Point)[2] > inFront;
-    if (i < path.length && (path[i] as Point)[2] > inFront === front) continue;
-    (front ? before : behind).push(path.slice(Math.max(0, from - 1), Math.min(path.length, i + 1)));
-    from = i;
+  for (const cut of [...cuts, null]) {
+    const inside = cut && cut.at * step > NO_LAP && (path.length - 1 - cut.at) * step > NO_LAP;
+    const lap = (inside ? LAP : SEAM) / step;
+    (front ? before : behind).push(partOf(path, from, cut ? cut.at + lap : path.length - 1));
+    if (cut) {
+      front = cut.front;
+      from = cut.at - lap;
+    }
   }
   return { behind: deepestFirst(behind), before: deepestFirst(before) };
 }
@@ -202,32 +225,35 @@ export function headStretches(name: string, line: Path, step: number): Stretches
   return { behind, before: [...before].sort((a, b) => middle(a) - middle(b)) };
 }
 
-const together = (paths: readonly Path[], paint: string): string => {
-  const d = paths.map(curved).join('');
+const together = (runs: readonly { readonly path: Path }[], paint: string): string => {
+  const d = runs.map(({ path }) => curved(path)).join('');
   return d && both(d, paint, 0.5);
 };
 
-/** Strings that wind round bases: what lies behind, the bases, what lies before. One of the bases may be told from the others. */
-export function wound({ leads, bases, marked }: PieceShape, paint: string, fineness: Fineness): string {
-  const cut = leads.map((lead) => stretchesOf(lead, stepOf[fineness]));
+/** The stretches of some cords on one side of what they wind round, so cut that those which lie over others come last. */
+const wind = (leads: readonly Path[], fineness: Fineness, side: keyof Stretches): Runs<{ readonly path: Path }> =>
+  inRuns(leads.flatMap((lead) => stretchesOf(lead, stepOf[fineness])[side].map((path) => ({ path }))));
+
+/** Of strings that wind round bases what lies behind these. It is seen in gaps alone, and so it is painted in few lines. */
+export function windsBehind({ leads }: Pick<PieceShape, 'leads'>, paint: string, fineness: Fineness): string {
+  const { low, high } = wind(leads, fineness, 'behind');
+  return together(low, paint) + together(high, paint);
+}
+
+/** The same of what lies before them. */
+export function windsBefore({ leads }: Pick<PieceShape, 'leads'>, paint: string, fineness: Fineness): string {
+  const { low, high } = wind(leads, fineness, 'before');
+  return [...low, ...high].map(({ path }) => stretch(path, paint, fineness)).join('');
+}
+
+/** Strings that wind round bases: what lies behind, the bases, what lies before. */
+export function wound({ leads, bases }: PieceShape, paint: string, fineness: Fineness): string {
   const layer = (front: boolean): string =>
-    [PAINTS.base, PAINTS.moved]
-      .map((own) =>
-        sideBySide(
-          bases.filter(([point], i) => (point?.[2] ?? 0) > 0 === front && (i === marked) === (own === PAINTS.moved)),
-          own,
-        ),
-      )
-      .join('');
-  return (
-    // What lies behind the bases is seen in gaps alone, and so it is painted in one: fewer lines to keep.
-    together(deepestFirst(cut.flatMap(({ behind }) => behind)), paint) +
-    layer(false) +
-    layer(true) +
-    deepestFirst(cut.flatMap(({ before }) => before))
-      .map((path) => stretch(path, paint, fineness))
-      .join('')
-  );
+    sideBySide(
+      bases.filter(([point]) => (point?.[2] ?? 0) > 0 === front),
+      PAINTS.base,
+    );
+  return windsBehind({ leads }, paint, fineness) + layer(false) + layer(true) + windsBefore({ leads }, paint, fineness);
 }
 
 /** Cords that do not cross: one path for their edges, one for their bodies. */

@@ -1,10 +1,11 @@
 import type { Finish } from '../../solver/finish.ts';
 import type { Fit, SideName } from '../../solver/piece.ts';
-import { between, mirrored, type Path, type Point } from '../strand/point.ts';
+import { mirrored, type Path, type Point } from '../strand/point.ts';
 import { columnMiddle, edgesOf } from './courses.ts';
 import { type Finishing, gatheringShape, SQUARE, SQUARES, squareShape } from './finishing.ts';
 import { type Part, type PieceShape, type Place, TOLD } from './model-types.ts';
 import { MOST_STRANDS, ROW, standingPacked } from './packed.ts';
+import { smooth } from './smooth.ts';
 
 /** From the row to the first gathering knot, and from each to the next, in d. */
 const FIRST = 2.6;
@@ -49,23 +50,6 @@ const at = (place: Place, [x, y, z]: Point): Point => [place.x + x, place.y + y,
 const eased = (part: number): number => part * part * (3 - 2 * part);
 const blend = (a: number, b: number, part: number): number => a + (b - a) * part;
 const SAMPLES = [0, 0.06, 0.12, 0.19, 0.26, 0.34, 0.42, 0.5, 0.58, 0.66, 0.74, 0.81, 0.88, 0.94, 1];
-
-/** A smooth way with the points as corners of its frame (quadratic B-spline), ends included: it never swings beyond them. */
-function smooth(way: Path): Point[] {
-  const [first, last] = [way[0], way.at(-1)];
-  if (!first || !last || way.length < 3) return [...way];
-  const points: Point[] = [first];
-  for (const [i, corner] of way.slice(1, -1).entries()) {
-    const [before, next] = [way[i] as Point, way[i + 2] as Point];
-    const start = i === 0 ? before : between(before, corner, 0.5);
-    const end = i === way.length - 3 ? next : between(corner, next, 0.5);
-    for (let step = 1; step <= 6; step += 1) {
-      const t = step / 6;
-      points.push(between(between(start, corner, t), between(corner, end, t), t));
-    }
-  }
-  return points;
-}
 
 /** The way of a bundle from its last gathering knot to the square knots, and how it leans on it. */
 function waysTogether(from: number, to: number, top: number, neck: number) {

@@ -6,6 +6,7 @@ export const foldsWhyFigureWords = {
   'folds-why': ({ odd, even }) =>
     `Why a side of ${figure(odd)} can’t be made of folds, and a side of ${figure(even)} can.`,
   'folds-why-one': () => 'One cut string, folded in half over the ring, gives two base strings.',
+  'folds-why-over': () => 'One half of the fold hangs before the ring’s wire and the other behind it.',
   'folds-why-odd': ({ strings, folds: number }) =>
     `A side of ${figure(strings)} would be ${number === 0 ? 'a single string' : `${count(number, 'fold')} and one string over`}, which has no partner.`,
   'folds-why-even': ({ strings, folds: number }) =>

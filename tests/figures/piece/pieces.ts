@@ -30,7 +30,7 @@ export interface Tag {
 }
 
 /** A drawing as a tree of tags. */
-function treeOf(svg: string): Tag {
+export function treeOf(svg: string): Tag {
   const root: Tag = { name: 'root', at: {}, inside: [] };
   const open = [root];
   for (const [, close, name = '', attributes = '', self] of svg.matchAll(
@@ -51,7 +51,7 @@ function treeOf(svg: string): Tag {
 }
 
 export type Matrix = readonly [number, number, number, number, number, number];
-const times = (m: Matrix, n: Matrix): Matrix => [
+export const times = (m: Matrix, n: Matrix): Matrix => [
   m[0] * n[0] + m[2] * n[1],
   m[1] * n[0] + m[3] * n[1],
   m[0] * n[2] + m[2] * n[3],
@@ -60,7 +60,7 @@ const times = (m: Matrix, n: Matrix): Matrix => [
   m[1] * n[4] + m[3] * n[5] + m[5],
 ];
 
-function matrixOf(transform: string | undefined): Matrix {
+export function matrixOf(transform: string | undefined): Matrix {
   const [, kind, raw = ''] = transform?.match(/(\w+)\(([^)]*)\)/) ?? [];
   const figures = (raw.match(/-?[\d.]+/g) ?? []).map(Number);
   const [a = 1, b = kind === 'scale' ? a : 0, c = 0, d = 1, e = 0, f = 0] = figures;
