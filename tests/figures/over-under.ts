@@ -1,4 +1,4 @@
-import type { Path, Point } from '../../src/figures/strand/index.ts';
+import type { Path } from '../../src/figures/strand/index.ts';
 import { type Matrix, matrixOf, type Tag, times, treeOf } from './piece/pieces.ts';
 
 /** A cord in space, in its own diameters: x across, y down, z towards the viewer. */
@@ -9,8 +9,14 @@ export interface Cord {
 
 /** What a picture strokes as one cord, in diameters of that cord; strokes come in the order in which they are painted. */
 export interface Stroke {
-  readonly path: readonly (readonly [x: number, y: number])[];
+  readonly path: readonly Flat[];
+  /** What the drawing calls it, and which of its symbols it is a part of, used at which place. */
+  readonly is: readonly string[];
+  readonly symbol: string;
+  readonly at: Flat;
 }
+
+type Flat = readonly [x: number, y: number, ...rest: number[]];
 
 /** One crossing of two cords: where it is seen, and who lies over whom. */
 export interface Meeting {
@@ -106,8 +112,12 @@ function sine(p: Segment<unknown>, q: Segment<unknown>): number {
   return Math.abs(px * qy - py * qx) / (Math.hypot(px, py) * Math.hypot(qx, qy) || 1);
 }
 
-/** Every crossing of the cords that can be seen as one, each once. */
-export function meetingsOf(cords: readonly Cord[]): Meeting[] {
+/**
+ * Every crossing of the cords that can be seen as one, each once.
+ *
+ * @param near cords that come nearer to each other than this in space, in d, are passed over
+ */
+export function meetingsOf(cords: readonly Cord[], near = NEAR): Meeting[] {
   const squares = new Squares<string>(0);
   const ends = new Map<string, number>();
   for (const { id, path } of cords)
@@ -131,7 +141,7 @@ export function meetingsOf(cords: readonly Cord[]): Meeting[] {
       { cord: p.owner, at: p.at + p.long * t },
       { cord: q.owner, at: q.at + q.long * u },
     ];
-    if (isEnd(one) || isEnd(other) || Math.abs(z(p, t) - z(q, u)) < NEAR) continue;
+    if (isEnd(one) || isEnd(other) || Math.abs(z(p, t) - z(q, u)) < near) continue;
     const [over, under] = z(p, t) > z(q, u) ? [one, other] : [other, one];
     met.set(`${over.cord} ${over.at.toFixed(3)} ${under.cord} ${under.at.toFixed(3)}`, {
       over,
@@ -224,7 +234,8 @@ export class ReadPicture {
    * Takes up one more stroke, over all others. A stroke follows a cord step by step: of all that it might be of, that is
    * taken which it lies nearest to on its whole way with the fewest jumps (Viterbi).
    */
-  paint({ path }: Stroke): void {
+  private paint({ path }: Pick<Stroke, 'path'>): [known: number[], step: number, order: number][] {
+    const undo: [number[], number, number][] = [];
     this.order += 1;
     let guesses: readonly Guess[] = [];
     const spots = stepsOf(path, PIECE);
@@ -248,8 +259,19 @@ export class ReadPicture {
     let guess = guesses.reduce<Guess | null>((best, one) => (best && best.cost <= one.cost ? best : one), null);
     for (; guess; guess = guess.before) {
       const known = this.drawn.get(this.cords[guess.cord]?.id ?? '');
-      if (known) known[guess.step] = this.order;
+      if (!known) continue;
+      undo.push([known, guess.step, known[guess.step] ?? 0]);
+      known[guess.step] = this.order;
     }
+    return undo;
+  }
+
+  /** Whether the picture would still show a crossing if the cord beneath were drawn there once more, over all others. */
+  showsWithUnderOnTop(meeting: Meeting, beneath: Cord): boolean {
+    const undo = this.paint({ path: partThrough(beneath, meeting.under.at) });
+    const shown = this.shows(meeting);
+    for (const [known, step, order] of undo.reverse()) known[step] = order;
+    return shown;
   }
 
   /** The last stroke that draws a cord at a place, in the order of painting; 0 where it is not drawn. */
@@ -265,10 +287,10 @@ export class ReadPicture {
   }
 }
 
-/** A short piece of a cord through one place, as a stroke. */
-export function strokeThrough({ path }: Cord, at: number): Stroke {
+/** A short piece of a cord through one place. */
+function partThrough({ path }: Cord, at: number): Flat[] {
   const near = [...segmentsOf('', path, PIECE)].filter((one) => one.at + one.long > at - 0.4 && one.at < at + 0.4);
-  return { path: [...near.map(({ a }) => a), ...near.slice(-1).map(({ b }) => b)].map(([x = 0, y = 0]) => [x, y]) };
+  return [...near.map(({ a }) => a), ...near.slice(-1).map(({ b }) => b)].map(([x = 0, y = 0]): Flat => [x, y]);
 }
 
 /** A stroke as far as its round ends reach; those of a knot alone are cut off straight. */
@@ -290,6 +312,8 @@ interface Look {
   readonly classes: readonly string[];
   readonly parent: readonly string[];
   readonly opacity: string;
+  readonly symbol: string;
+  readonly at: Matrix;
 }
 
 /** Whether a path is the body of a cord or of metal, and not its edge, its light or a mark of its twist. */
@@ -318,30 +342,37 @@ export function strokesOf(svg: string, perDiameter: number): Stroke[] {
       opacity: tag.at['stroke-opacity'] ?? above.opacity,
       classes: (tag.at['class'] ?? '').split(' '),
       parent: above.classes,
+      symbol: above.symbol,
+      at: above.at,
     };
     if (tag.name === 'use') {
       const target = ids.get((tag.at['href'] ?? '').slice(1));
       // What lies over a cord in its own course is not the cord again.
       if (!target || look.parent.includes('f-cord')) return;
       const placed = times(matrix, [1, 0, 0, 1, Number(tag.at['x'] ?? 0), Number(tag.at['y'] ?? 0)]);
-      walk(target, placed, look);
+      walk(target, placed, above.symbol ? look : { ...look, symbol: tag.at['href'] ?? '', at: placed });
       return;
     }
     if (tag.name === 'path' && isCord(look))
-      for (const line of linesOf(tag.at['d'] ?? ''))
-        strokes.push({
-          path: rounded(
-            line.map((point) => placedAt(matrix, point, perDiameter)),
-            look,
-          ),
-        });
+      for (const line of linesOf(tag.at['d'] ?? '')) {
+        const placed = line.map((point) => placedAt(matrix, point, perDiameter));
+        const at = placedAt(look.at, [0, 0], perDiameter);
+        strokes.push({ path: rounded(placed, look), is: [...look.classes, ...look.parent], symbol: look.symbol, at });
+      }
     for (const inner of tag.inside) walk(inner, matrix, look);
   };
-  walk(root, [1, 0, 0, 1, 0, 0], { stroke: '', width: 0, opacity: '', classes: [], parent: [] });
+  walk(root, [1, 0, 0, 1, 0, 0], {
+    stroke: '',
+    width: 0,
+    opacity: '',
+    classes: [],
+    parent: [],
+    symbol: '',
+    at: [1, 0, 0, 1, 0, 0],
+  });
   return strokes;
 }
 
-type Flat = readonly [x: number, y: number];
 const placedAt = (m: Matrix, [x, y]: Flat, per: number): Flat => [
   (m[0] * x + m[2] * y + m[4]) / per,
   (m[1] * x + m[3] * y + m[5]) / per,
@@ -352,7 +383,7 @@ const TAKES: Readonly<Record<string, number>> = { m: 2, l: 2, h: 1, v: 1, q: 4, 
 const STEPS = [0.125, 0.25, 0.375, 0.5, 0.625, 0.75, 0.875, 1];
 
 /** The lines of path data, curves in short steps. */
-export function linesOf(d: string): Flat[][] {
+function linesOf(d: string): Flat[][] {
   const lines: Flat[][] = [];
   let [x, y] = [0, 0];
   const to = (point: Flat): void => {
@@ -394,5 +425,3 @@ const onCurve = (corners: readonly Flat[], t: number): Flat =>
         }),
         t,
       );
-
-export type { Point };

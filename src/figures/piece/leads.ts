@@ -2,7 +2,7 @@ import type { Fit, RowPlan } from '../../solver/piece.ts';
 import { RESTING_ROWS } from '../../solver/thread/floats.ts';
 import type { Path, Point } from '../strand/point.ts';
 import { columnMiddle, edgesOf, topOf } from './courses.ts';
-import type { Laid, Moved, Part, Place } from './model-types.ts';
+import type { Laid, Part, Place } from './model-types.ts';
 import { COLUMN, MOST_STRANDS, ROW, type ShapeKind, shapeOf } from './packed.ts';
 import { smooth } from './smooth.ts';
 
@@ -18,24 +18,14 @@ export interface Tied extends Place {
   readonly row: RowPlan;
   readonly rightward: boolean;
   readonly paint: number;
-  /** Which of the strings under it is told from the others, from the left. */
-  readonly marked?: number;
 }
 
 /** The number of strands comes last. */
-const shapeName = (kind: ShapeKind, strands: number, marked?: number): string =>
-  `${kind}${marked === undefined ? '' : ` with ${marked}`} ${Math.min(MOST_STRANDS, strands)}`;
-
-/** Which of the strings under a knot has moved in its row, as the shape counts them; a bundle's innermost is at its inner side. */
-function markedUnder(moved: readonly Moved[], row: RowPlan, column: number, strands: number): number | undefined {
-  const most = Math.min(MOST_STRANDS, strands) - 1;
-  const own = moved.find((one) => one.row === row.row && one.column === column);
-  return own && (column === row.firstColumn ? most : 0);
-}
+const shapeName = (kind: ShapeKind, strands: number): string => `${kind} ${Math.min(MOST_STRANDS, strands)}`;
 
 /** Every knot of the rows up to a knot of the last of them, in tying order. */
 export function tiedKnots(
-  { fit, laid, moved = [] }: { readonly fit: Fit; readonly laid: Laid; readonly moved?: readonly Moved[] },
+  { fit, laid }: { readonly fit: Fit; readonly laid: Laid },
   rows: readonly RowPlan[],
   lastKnots: number,
 ): Tied[] {
@@ -59,11 +49,9 @@ export function tiedKnots(
         const next = i + 1 < run.count ? paint : row.runs[at + 1] ? (row.runs[at + 1]?.colour ?? 0) : -1;
         const goesOn = next === paint && done + 1 < most;
         const kind: ShapeKind = turns || goesOn ? run.knot : run.knot === 'forward' ? 'forward-stop' : 'backward-stop';
-        const marked = markedUnder(moved, row, column, strands);
         tied.push({
           kind,
-          shape: shapeName(kind, strands, marked),
-          ...(marked === undefined ? {} : { marked }),
+          shape: shapeName(kind, strands),
           x,
           y: topOf(laid, row.row),
           knot: { row: row.row, column, strands: run.strands },

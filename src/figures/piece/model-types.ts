@@ -50,8 +50,6 @@ export interface PieceShape {
   readonly leads: readonly Path[];
   /** The cords it is tied round, as far as it covers them. */
   readonly bases: readonly Path[];
-  /** Which of the bases is told from the others. */
-  readonly marked?: number;
 }
 
 /** At the end of a shape's name: a string ties it that is told from the others. */

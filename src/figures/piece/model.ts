@@ -48,7 +48,7 @@ export function pieceModel(input: PieceInput): PieceModel {
   const coarse = !input.pulled && total > MOST_KNOTS;
   const ring = ringOf(fit);
   const startsLeft = sideOfStart(rows[0]?.direction);
-  const tied = coarse ? [] : tiedKnots({ fit, laid, moved }, begun, upToKnot);
+  const tied = coarse ? [] : tiedKnots({ fit, laid }, begun, upToKnot);
   const bar = fromRow > 1 ? { folds: [], lone: null } : onBar(fit, startsLeft);
   const places: Place[] = [
     ...tied,
@@ -75,10 +75,10 @@ export function pieceModel(input: PieceInput): PieceModel {
   if (after) places.push(...after.places);
   const bottom = finishing?.bottom ?? topOf(laid, input.pulled ? upToRow : height) + ROW + HANGING;
   const shapes: Record<string, PieceShape> = {};
-  for (const { shape, kind, marked } of tied) {
+  for (const { shape, kind } of tied) {
     if (shapes[shape]) continue;
     const { lead, bases } = shapeOf(kind, Number(shape.slice(shape.lastIndexOf(' '))));
-    shapes[shape] = { leads: [lead], bases, ...(marked === undefined ? {} : { marked }) };
+    shapes[shape] = { leads: [lead], bases };
   }
   for (const { shape } of places) {
     const own = shapes[shape] ?? barShapes[shape] ?? finishing?.shapes[shape];
