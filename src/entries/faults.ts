@@ -26,11 +26,11 @@ const entry = z.strictObject({
   fix: words('What puts it right.', 10, 400),
   check: words('How to find out that it is right now.', 10, 300),
   lesson: lessonNumber,
-  fault: plate.optional().register(sheetNotes, {
+  fault: plate.register(sheetNotes, {
     description: 'A plate of the fault.',
     works: 'A knot with its stage, or a figure with its options, and a caption of 5 to 160 characters,',
   }),
-  mended: plate.optional().register(sheetNotes, {
+  mended: plate.register(sheetNotes, {
     description: 'A plate of the work as it should be.',
     works: 'A knot with its stage, or a figure with its options, and a caption of 5 to 160 characters,',
   }),

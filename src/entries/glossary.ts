@@ -8,7 +8,7 @@ const entry = z.strictObject({
   term: words('The word as it stands in a sentence.', 2, 40),
   means: words('What it means, in one to three sentences.', 10, 240),
   lesson: lessonNumber,
-  plate: ids('A drawing of the page of plates, by its file name without .svg.').optional(),
+  plate: ids('A drawing of the page of plates, by its file name without .svg.'),
   near: z
     .array(ids('Another entry.'))
     .max(4)

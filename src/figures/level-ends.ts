@@ -43,7 +43,12 @@ function draw(plan: SmallPlan, options: LevelEndsOptions = {}): Drawing<LevelEnd
   const { model, short } = levelEndsCords(plan, options);
   const seen = { left: -ASIDE, right: model.width * COLUMN + ASIDE, top: ABOVE, bottom: HANG + SLIPPED + 0.6 };
   const ends = model.strings.map(({ parts }) => parts.flatMap((part) => (part.is === 'line' ? part.path : [])).at(-1));
-  const { shapes: cords, x, y, foot } = cordWindow(
+  const {
+    shapes: cords,
+    x,
+    y,
+    foot,
+  } = cordWindow(
     model,
     seen,
     { across, gutter: 8, top: 6, largest: 12 },
@@ -71,7 +76,7 @@ export const levelEnds: Figure<'level-ends', LevelEndsOptions, LevelEndsKey, Sma
     const { model, short } = levelEndsCords(plan, options);
     return [
       step<LevelEndsKey>('level-ends', { folds: model.width / 2, slipped: short ? 1 : 0 }),
-      ...(short ? [step<LevelEndsKey>('level-ends-slipped', { column: short })] : []),
+      ...(short ? [step<LevelEndsKey>('level-ends-slipped', { column: short, other: short + 1 })] : []),
     ];
   },
 };

@@ -81,7 +81,10 @@ function scraps({ ring }: PieceModel): Path[] {
 }
 
 /** Ring, rows and scrap strings as cord; the tests look at the same. */
-export function steadyRingCords(plan: SmallPlan, { turned = false }: SteadyRingOptions = {}): {
+export function steadyRingCords(
+  plan: SmallPlan,
+  { turned = false }: SteadyRingOptions = {},
+): {
   readonly model: PieceModel;
   readonly scraps: readonly Path[];
 } {
@@ -107,8 +110,24 @@ function draw(plan: SmallPlan, options: SteadyRingOptions = {}): Drawing<SteadyR
   const cut = held.map((path) => stretchesOf(path, 0.4));
   const painted = (side: 'behind' | 'before'): string =>
     cut.flatMap((one) => one[side].map((path) => stretch(path, PAINTS.moved, 'cord'))).join('');
-  const { shapes: cords, x, y, foot } = cordWindow(
-    { ...model, strings: [...model.strings, ...held.map((path, i) => ({ id: `scrap-${i}`, role: 'base' as const, colour: null, parts: [{ is: 'line' as const, what: 'tassel' as const, path }] }))] },
+  const {
+    shapes: cords,
+    x,
+    y,
+    foot,
+  } = cordWindow(
+    {
+      ...model,
+      strings: [
+        ...model.strings,
+        ...held.map((path, i) => ({
+          id: `scrap-${i}`,
+          role: 'base' as const,
+          colour: null,
+          parts: [{ is: 'line' as const, what: 'tassel' as const, path }],
+        })),
+      ],
+    },
     seen,
     { across, gutter: 6, top: 4, largest: 9 },
     { behind: painted('behind'), before: painted('before') },
@@ -128,7 +147,11 @@ export const steadyRing: Figure<'steady-ring', SteadyRingOptions, SteadyRingKey,
     const { model, scraps: held } = steadyRingCords(plan, options);
     return [
       step<SteadyRingKey>(options.turned ? 'steady-ring-turned' : 'steady-ring', { scraps: held.length }),
-      step<SteadyRingKey>('steady-ring-rows', { rows: model.rows.length, columns: model.width, turned: options.turned ? 1 : 0 }),
+      step<SteadyRingKey>('steady-ring-rows', {
+        rows: model.rows.length,
+        columns: model.width,
+        turned: options.turned ? 1 : 0,
+      }),
     ];
   },
 };

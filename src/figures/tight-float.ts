@@ -1,5 +1,4 @@
 import type { Chart } from '../solver/chart.ts';
-import { rowFloats, colourRuns } from '../solver/thread/row-floats.ts';
 import { type Alteration, altered } from './altered.ts';
 import { cordWindow } from './cord-window.ts';
 import { ACROSS, type Drawing, type Figure, step, text } from './drawing.ts';
@@ -35,7 +34,10 @@ const picture: Chart = {
 /** The same in the colours of the house, which are others on a dark page. */
 const shown: Chart = {
   ...picture,
-  palette: picture.palette.map((one, i) => ({ ...one, colour: `var(--cord-${i === 0 ? 'lead' : 'must'},${one.colour})` })),
+  palette: picture.palette.map((one, i) => ({
+    ...one,
+    colour: `var(--cord-${i === 0 ? 'lead' : 'must'},${one.colour})`,
+  })),
 };
 /** How much narrower the columns under a tight float are, and how much of that shows in the rows beside it. */
 const DRAWN = 0.48;
@@ -88,11 +90,19 @@ function eased(model: PieceModel, sag: number): PieceModel {
             if (!start || !end) return part;
             if (part.what === 'float') {
               const [x, y] = between(start, end, 0.5);
-              const low: Path = [[start[0], start[1] + sag * 0.6, BACK], [x, y + sag * 1.6, BACK], [end[0], end[1] + sag * 0.6, BACK]];
+              const low: Path = [
+                [start[0], start[1] + sag * 0.6, BACK],
+                [x, y + sag * 1.6, BACK],
+                [end[0], end[1] + sag * 0.6, BACK],
+              ];
               return { ...part, path: smooth([start, ...low, end]) };
             }
             const [knot, way] = i === 0 ? [end, start[0] < end[0] ? 1 : -1] : [start, end[0] < start[0] ? 1 : -1];
-            const tail: Path = [knot, [knot[0] + way * 0.2, knot[1] - 0.2, BACK], [knot[0] + way * TAIL, knot[1] + 0.3, BACK]];
+            const tail: Path = [
+              knot,
+              [knot[0] + way * 0.2, knot[1] - 0.2, BACK],
+              [knot[0] + way * TAIL, knot[1] + 0.3, BACK],
+            ];
             return { ...part, path: smooth(i === 0 ? [...tail].reverse() : tail) };
           }),
         },
@@ -119,7 +129,11 @@ function draw(plan: SmallPlan, options: TightFloatOptions = {}): Drawing<TightFl
   const model = tightFloatCords(plan, options);
   const seen = { left: -ASIDE, right: WIDTH * COLUMN + ASIDE, top: ABOVE, bottom: (HEIGHT + 1 - FROM) * ROW + BELOW };
   const { shapes, foot } = cordWindow(model, seen, { across, gutter: 6, top: 22, largest: 12 });
-  return { width: across, height: foot + 4, shapes: [...shapes, text(across / 2, 14, step('label-tight-float'), 'quiet')] };
+  return {
+    width: across,
+    height: foot + 4,
+    shapes: [...shapes, text(across / 2, 14, step('label-tight-float'), 'quiet')],
+  };
 }
 
 /** Some rows from behind, with a float that reaches across at its ease, or that draws its columns together. */
@@ -127,7 +141,11 @@ export const tightFloat: Figure<'tight-float', TightFloatOptions, TightFloatKey,
   name: 'tight-float',
   draw,
   describe: (_plan, { tight = false } = {}) => [
-    step<TightFloatKey>('tight-float', { row: ROW_OF_FLOAT, rows: HEIGHT + 1 - FROM, columns: (DOTS[1] ?? 0) - (DOTS[0] ?? 0) - 1 }),
+    step<TightFloatKey>('tight-float', {
+      row: ROW_OF_FLOAT,
+      rows: HEIGHT + 1 - FROM,
+      columns: (DOTS[1] ?? 0) - (DOTS[0] ?? 0) - 1,
+    }),
     step<TightFloatKey>(tight ? 'tight-float-pulled' : 'tight-float-flat'),
   ],
 };

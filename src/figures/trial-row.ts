@@ -10,7 +10,12 @@ export interface TrialRowOptions {
   readonly across?: number | undefined;
 }
 
-export type TrialRowKey = 'trial-row' | 'trial-row-crowded' | 'label-trial-row' | 'label-trial-row-crowded';
+export type TrialRowKey =
+  | 'trial-row'
+  | 'trial-row-flat'
+  | 'trial-row-crowded'
+  | 'label-trial-row'
+  | 'label-trial-row-crowded';
 
 /** Columns drawn at most, for which there is room on the stretch of bar that is shown. */
 const MOST = 8;
@@ -48,7 +53,11 @@ export function trialRowCords(plan: SmallPlan, options: TrialRowOptions = {}) {
   };
   const flat = rowOf(room);
   // The ring stays as it is, however many columns are put on it.
-  return { room, tied, model: tied === room ? flat : { ...altered(rowOf(tied), crowding(room / tied)), ring: flat.ring } };
+  return {
+    room,
+    tied,
+    model: tied === room ? flat : { ...altered(rowOf(tied), crowding(room / tied)), ring: flat.ring },
+  };
 }
 
 function draw(plan: SmallPlan, options: TrialRowOptions = {}): Drawing<TrialRowKey> {
@@ -75,7 +84,7 @@ export const trialRow: Figure<'trial-row', TrialRowOptions, TrialRowKey, SmallPl
     const { room, tied } = columnsOf(plan, options);
     return [
       step<TrialRowKey>('trial-row', { columns: tied }),
-      step<TrialRowKey>(tied > room ? 'trial-row-crowded' : 'label-trial-row', { columns: room }),
+      step<TrialRowKey>(tied > room ? 'trial-row-crowded' : 'trial-row-flat', { columns: room }),
     ];
   },
 };
