@@ -15,6 +15,22 @@ export interface Alteration {
   readonly knot?: (place: Place) => { readonly name: string; readonly point: (point: Point) => Point } | null;
 }
 
+/** How much of its height a row holds its strings straight, to both sides of its middle. */
+const HELD = 0.38;
+
+/**
+ * What is so for a whole row at each height between rows: a string is held straight in its row and goes over to the next
+ * between them.
+ *
+ * @param at the height in rows from the middle of a row
+ * @param value what is so for a row, by its number
+ */
+export function fromRowToRow(at: number, value: (row: number) => number): number {
+  const row = Math.floor(at);
+  const part = Math.min(1, Math.max(0, (at - row - HELD) / (1 - 2 * HELD)));
+  return value(row) * (1 - part) + value(row + 1) * part;
+}
+
 const apart = (a: Point, b: Point): boolean => Math.abs(a[0] - b[0]) + Math.abs(a[1] - b[1]) > 0.02;
 
 /** A line in pieces of 1 d at most, so that it can bend where it ran straight. */

@@ -1,4 +1,4 @@
-import { type Alteration, altered } from './altered.ts';
+import { type Alteration, altered, fromRowToRow } from './altered.ts';
 import { cordWindow } from './cord-window.ts';
 import { ACROSS, type Drawing, type Figure, type Shape, step } from './drawing.ts';
 import { COLUMN, type PieceModel, pieceModel, ROW } from './piece/index.ts';
@@ -18,7 +18,7 @@ const MOST = 8;
 const ROWS = 5;
 /** How far the bar goes down for each d to the right, and how far the middle of each row has wandered, in d. */
 const SLANT = 0.2;
-const WANDERED = [1.5, -1.3, 1.7, -1.4, 1.2];
+const WANDERED = [1.2, -1.3, 1.5, -1.5, 1.1];
 /** How far a pin is from the ring, and how a scrap string goes from there round the wire: along, aside and towards the viewer, in d. */
 const OUT = 5.6;
 const LOOP: Path = [
@@ -32,33 +32,32 @@ const LOOP: Path = [
   [2, -0.55, -1.3],
   [OUT, -0.3, -0.9],
 ];
-/** What is seen below the rows, in d. */
+/** Between these heights above the first row its strings go over from the ring to it; and what is seen below the rows, in d. */
+const GOES = { high: 2.2, low: 0.7 };
 const BELOW = 4.4;
 
-/** The ring turned about the middle of its bar, what hangs on it along with it, and each row where it pulled the ring to. */
+/** The ring turned about one end of its bar, what hangs on it along with it, and each row where it pulled the ring to. */
 function turning({ width, rows, laid }: PieceModel): Alteration {
-  const middle = (width * COLUMN) / 2;
-  const slant = (x: number): number => (x - middle) * SLANT;
-  const off = (y: number): number => {
-    const at = y / laid.pitch - 0.5;
-    const [low, part] = [Math.floor(at), at - Math.floor(at)];
-    const one = (i: number): number => (i < 0 ? 0 : (WANDERED[Math.min(i, rows.length - 1)] ?? 0));
-    return one(low) + (one(low + 1) - one(low)) * Math.min(1, Math.max(0, part * 1.8 - 0.4));
-  };
+  const end = width * COLUMN;
+  const slant = (x: number): number => (x - end) * SLANT;
+  const wandered = (row: number): number => WANDERED[Math.max(0, Math.min(row, rows.length - 1))] ?? 0;
+  const off = (y: number): number => fromRowToRow(y / laid.pitch - 0.5, wandered);
+  /** From the ring to the first row: 0 where a string still goes with the one, 1 where it goes with the other. */
+  const below = (y: number): number => Math.min(1, Math.max(0, (y + GOES.high) / (GOES.high - GOES.low)));
   return {
-    line: ([x, y, z]) => (y < -1 ? [x, y + slant(x), z] : [x + off(y), y, z]),
+    line: ([x, y, z]) => [x + below(y) * off(y), y + (1 - below(y)) * slant(x), z],
     place: ({ x, y, knot }) => (knot ? { x: x + off(y + ROW / 2), y } : { x, y: y + slant(x) }),
   };
 }
 
 /** The ring itself, turned; what points up to the key stays round. */
 function turnedRing({ ring, width }: PieceModel): PieceModel['ring'] {
-  const middle = (width * COLUMN) / 2;
+  const end = width * COLUMN;
   const [, at] = ring.bar[0] ?? [0, 0];
   const size = Math.sqrt(1 + SLANT * SLANT);
   const turn = ([x, y, z]: Point): Point => [
-    middle + (x - middle - (y - at) * SLANT) / size,
-    at + (y - at + (x - middle) * SLANT) / size,
+    end + (x - end - (y - at) * SLANT) / size,
+    at + (y - at + (x - end) * SLANT) / size,
     z,
   ];
   const [x, y] = turn([ring.key.x, ring.key.y, 0]);

@@ -1,5 +1,5 @@
 import type { Chart } from '../solver/chart.ts';
-import { type Alteration, altered } from './altered.ts';
+import { type Alteration, altered, fromRowToRow } from './altered.ts';
 import { cordWindow } from './cord-window.ts';
 import { ACROSS, type Drawing, type Figure, step, text } from './drawing.ts';
 import { COLUMN, type Part, type PieceModel, pieceModel, ROW, turnRound } from './piece/index.ts';
@@ -19,7 +19,7 @@ export type TightFloatKey = 'tight-float' | 'tight-float-pulled' | 'tight-float-
 const WIDTH = 10;
 const [FROM, HEIGHT] = [2, 6];
 const ROW_OF_FLOAT = 4;
-const DOTS = [3, 8];
+const DOTS = [2, 9];
 const picture: Chart = {
   width: WIDTH,
   height: HEIGHT,
@@ -39,40 +39,31 @@ const shown: Chart = {
     colour: `var(--cord-${i === 0 ? 'lead' : 'must'},${one.colour})`,
   })),
 };
-/** How much narrower the columns under a tight float are, and how much of that shows in the rows beside it. */
-const DRAWN = 0.48;
-const BESIDE = [1, 0.6, 0.16];
+/** How much narrower a row is in which a float was pulled tight, and how much of that shows in the rows beside it. */
+const DRAWN = 0.36;
+const BESIDE = [1, 0.55, 0.15];
 /** How low a float hangs in its middle that reaches across at its ease, and how far the tails at its ends reach, in d. */
-const SAG = 0.9;
+const SAG = 0.7;
 const TAIL = 1.9;
-/** How far behind the middle of the bases a tail lies, in d. */
-const BACK = -1.75;
+/** How far behind the middle of the bases the float and its tails lie, behind those of the ground, in d. */
+const BACK = -2.7;
 /** What is seen above the rows, below them and at their sides, in d. */
 const ABOVE = -3.4;
 const BELOW = 4;
 const ASIDE = 2.4;
 
-/** The columns of a float drawn together, all others with them, and the rows above and below the less the farther off. */
+/** The row of a float drawn together, and the rows above and below it the less the farther off. */
 function drawing({ laid, width }: PieceModel): Alteration {
-  const [from, to] = [((DOTS[0] ?? 1) - 0.5) * COLUMN, ((DOTS[1] ?? width) - 0.5) * COLUMN];
-  const middle = (from + to) / 2;
-  const share = (y: number): number => {
-    const far = Math.abs(y / laid.pitch + laid.fromRow - 0.5 - ROW_OF_FLOAT);
-    const [low, part] = [Math.floor(far), far - Math.floor(far)];
-    return DRAWN * ((BESIDE[low] ?? 0) * (1 - part) + (BESIDE[low + 1] ?? 0) * part);
-  };
-  const drawn = (x: number, y: number): number => {
-    const inside = Math.max(from, Math.min(to, x));
-    return x - (inside - middle) * share(y);
-  };
+  const middle = (width * COLUMN) / 2;
+  const part = (y: number): number =>
+    1 - fromRowToRow(y / laid.pitch + laid.fromRow - 0.5, (row) => DRAWN * (BESIDE[Math.abs(row - ROW_OF_FLOAT)] ?? 0));
+  const drawn = (x: number, y: number): number => middle + (x - middle) * part(y);
   return {
     line: ([x, y, z]) => [drawn(x, y), y, z],
     place: ({ x, y }) => ({ x: drawn(x, y + ROW / 2), y }),
-    knot: ({ x, y, knot }) => {
-      const part = 1 - share(y + ROW / 2);
-      return knot && x > from - 0.1 && x < to + 0.1 && part < 0.999
-        ? { name: `drawn-${Math.round(part * 100)}`, point: ([u, v, z]) => [u * part, v, z] }
-        : null;
+    knot: ({ y }) => {
+      const own = part(y + ROW / 2);
+      return own < 1 ? { name: `drawn-${Math.round(own * 100)}`, point: ([u, v, z]) => [u * own, v, z] } : null;
     },
   };
 }

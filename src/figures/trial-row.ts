@@ -24,7 +24,7 @@ const ABOVE = -8.6;
 const BELOW = ROW + 6.4;
 const ASIDE = 3.4;
 /** How far a knot without room is pushed down below its neighbours, in rows. */
-const PUSHED = 0.84;
+const PUSHED = 0.9;
 
 /** How many columns have room on what is shown of the bar, and how many are tied there. */
 function columnsOf(plan: SmallPlan, { crowded = false }: TrialRowOptions) {
