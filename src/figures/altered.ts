@@ -1,5 +1,4 @@
 import { type Part, type PieceModel, type PieceShape, type Place, partPath } from './piece/index.ts';
-import { thinned } from './piece/pen.ts';
 import { between, distance, type Path, type Point } from './strand/point.ts';
 
 /** How work that went wrong differs from the work as it should be. Lengths in d, as in the model. */
@@ -41,6 +40,17 @@ const divided = (path: Path): Path =>
     return before ? Array.from({ length: parts }, (_, k) => between(before, point, (k + 1) / parts)) : [point];
   });
 
+/** The line without the places at which it runs straight on in space. */
+function bending(path: Path): Path {
+  const kept: Point[] = [];
+  for (const [i, point] of path.entries()) {
+    const [before, next] = [kept.at(-1), path[i + 1]];
+    const on = before && next && distance(before, point) + distance(point, next) - distance(before, next) < 1e-4;
+    if (!on) kept.push(point);
+  }
+  return kept;
+}
+
 /**
  * The same cords led otherwise, for a fault that is in the cords and not in the plan. Strings stay whole: where a knot
  * has moved away from what leads to it, the string goes there.
@@ -66,7 +76,7 @@ export function altered(model: PieceModel, { line, place, knot }: Alteration): P
     const led = string.parts.map(
       (part): Part =>
         part.is === 'line'
-          ? { ...part, path: thinned(divided(part.path).map((point) => line(point, string.id))) }
+          ? { ...part, path: bending(divided(part.path).map((point) => line(point, string.id))) }
           : part,
     );
     const parts = led.flatMap((part, i): Part[] => {

@@ -43,7 +43,7 @@ const shown: Chart = {
 const DRAWN = 0.36;
 const BESIDE = [1, 0.55, 0.15];
 /** How low a float hangs in its middle that reaches across at its ease, and how far the tails at its ends reach, in d. */
-const SAG = 0.7;
+const SAG = 0.9;
 const TAIL = 1.9;
 /** How far behind the middle of the bases the float and its tails lie, behind those of the ground, in d. */
 const BACK = -2.7;
