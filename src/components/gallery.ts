@@ -2,8 +2,9 @@ import { exampleOf } from '../entries/examples.ts';
 import type { DrawnUnits } from '../figures/drawing.ts';
 import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
-import { MOMENTS } from '../figures/piece/index.ts';
+import { MOMENTS, type MomentPlan, standingAt } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
+import { pieceFigureWords } from '../words/figures/piece.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
 import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
@@ -137,6 +138,12 @@ const FIGURES: readonly {
   { name: 'silhouette', example: 'mussel' },
 ];
 
+/** Of a whole piece the moment that it is shown at, before what it is. */
+function momentOf(plan: MomentPlan, { moment }: Readonly<Record<string, unknown>>): string {
+  const known = MOMENTS.find((one) => one === moment);
+  return known ? `${pieceFigureWords['piece-moment']({ moment: known, row: standingAt(plan, known).upToRow })}. ` : '';
+}
+
 /** Every figure of a plan, drawn for the lantern, or for another example where it shows more. */
 export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
@@ -147,7 +154,13 @@ export function figurePlates(): GalleryPlate[] {
     const file = [example, name, ...said].join('-');
     const plate = (also: object, rest: object, named = file): GalleryPlate => {
       const drawn = plateFigure(name, plan, { ...options, ...also }, named);
-      return { file: named, title: drawn.title, told: drawn.description, svg: () => drawn.svg, ...rest };
+      return {
+        file: named,
+        title: momentOf(plan, options) + drawn.title,
+        told: drawn.description,
+        svg: () => drawn.svg,
+        ...rest,
+      };
     };
     if (name === 'piece' || !('measures' in figures[name])) return [plate({}, {})];
     return [

@@ -1,4 +1,5 @@
 import type { Plan } from './plan.ts';
+import { bundleLimit } from './thread/bundle-limit.ts';
 import { columnsOn } from './thread/columns.ts';
 import { pitchesOf } from './thread/pitch.ts';
 import type { Thread } from './thread/thread.ts';
@@ -17,14 +18,22 @@ export const RING_FIGURES = [
   'capacity-low',
   'capacity-likely',
   'capacity-high',
+  'through-three-cords',
+  'through-four-cords',
 ] as const;
 export type RingFigure = (typeof RING_FIGURES)[number];
 
 /** Whether a figure is a length in mm; the others are counts. */
-export const isRingLength = (name: RingFigure): boolean => !name.startsWith('capacity');
+export const isRingLength = (name: RingFigure): boolean => !/^(capacity|through)-/.test(name);
+
+/** The most strands that pass a gap as wide as so many of these cords. */
+function through(cords: number, diameter: number): number {
+  const passing = bundleLimit({ gap: cords * diameter, diameter });
+  return passing.ok ? passing.limit : 0;
+}
 
 /**
- * A figure of a ring and a cord: lengths in mm, capacities in columns.
+ * A figure of a ring and a cord: lengths in mm, capacities in columns, what passes a gap of so many cords in strands.
  *
  * @param barWidth inner width of the bar in mm; null where it was not measured, and then the least whole millimetres
  *   whose likely capacity is the plan's
@@ -57,5 +66,9 @@ export function ringFigure(
       return columnsOn(bar, likely);
     case 'capacity-high':
       return columnsOn(bar, low);
+    case 'through-three-cords':
+      return through(3, thread.diameter);
+    case 'through-four-cords':
+      return through(4, thread.diameter);
   }
 }

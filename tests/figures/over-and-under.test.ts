@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { larksHead, loneString } from '../../src/figures/bar-cords.ts';
+import { headsAt } from '../../src/figures/heads.ts';
 import { type Drawing, type FigureKey, type FigureName, figures } from '../../src/figures/index.ts';
 import {
   drawPiece,
@@ -42,21 +43,17 @@ interface Findings {
   readonly unnoticed: string[];
 }
 
-const nameOf = ({ over, under, x, y }: Meeting): string =>
-  `${over.cord} at ${over.at.toFixed(1)} over ${under.cord} at ${under.at.toFixed(1)}, seen at ${x.toFixed(1)}, ${y.toFixed(1)}`;
+const nameOf = ({ over, under, x, y, gap }: Meeting): string =>
+  `${over.cord} at ${over.at.toFixed(1)} over ${under.cord} at ${under.at.toFixed(1)} by ${gap.toFixed(1)}, seen at ${x.toFixed(1)}, ${y.toFixed(1)}`;
 
 /**
  * Reads a picture and compares it with its cords in space, crossing by crossing. Then each crossing is flipped: once in
- * the model, once in the picture, where the cord beneath is drawn again over all others. Both have to be noticed.
+ * the model, once in the picture, where the stroke of the cord beneath is painted again over all others. Both have to be noticed.
  */
 function findingsOf(cords: readonly Cord[], crossings: readonly Meeting[], strokes: readonly Stroke[]): Findings {
   const picture = new ReadPicture(cords, strokes);
-  const byId = new Map(cords.map((cord) => [cord.id, cord]));
   const wrong = crossings.filter((one) => !picture.shows(one));
-  const unnoticed = crossings.filter((one) => {
-    const beneath = byId.get(one.under.cord);
-    return picture.shows(turnedOver(one)) || !beneath || picture.showsWithUnderOnTop(one, beneath);
-  });
+  const unnoticed = crossings.filter((one) => picture.shows(turnedOver(one)) || picture.showsWithUnderOnTop(one));
   return { crossings: crossings.length, wrong: wrong.map(nameOf), unnoticed: unnoticed.map(nameOf) };
 }
 
@@ -101,19 +98,19 @@ function cordsDrawn(strokes: readonly Stroke[]): { readonly cords: Cord[]; reado
     const [line, before, down] = id.startsWith('fold')
       ? ([kept.larksHead, larksHead.before, 2.9] as const)
       : ([kept.loneString, loneString.before, 4.2] as const);
-    const paths = own.map(({ path }) => path);
-    // It is drawn wider or narrower, and the other way round where it has to be; the ends of its strokes are round.
-    const [left, right] = [extent(paths, 0, Math.min), extent(paths, 0, Math.max)];
-    const [from, to] = [extent(before, 0, Math.min), extent(before, 0, Math.max)];
-    const low = extent(paths, 1, Math.max) - extent(before, 1, Math.max);
-    const leaning = (lines: readonly (readonly (readonly number[])[])[]): number => {
-      const longest = lines.reduce((a, b) => (a.length >= b.length ? a : b));
-      return (longest.at(-1)?.[0] ?? 0) - (longest[0]?.[0] ?? 0);
-    };
-    const way = id.startsWith('fold') ? 1 : Math.sign(leaning(paths) * leaning(before)) || 1;
-    const wide = (right - left) / (to - from);
-    const middle = (left + right) / 2 - (way * wide * (from + to)) / 2;
-    const path = line.filter(([, y]) => y < down).map(([x, y, z]) => [middle + way * wide * x, low + y, z] as const);
+    // Without the round ends of its strokes. A lark's head is drawn wider, and a lone string narrower, where need be.
+    const paths = own.map(({ path }) => path.slice(1, -1));
+    const [x] = own[0]?.at ?? [0, 0];
+    const low = extent(paths, 1, Math.min) - extent(before, 1, Math.min);
+    const wide = extent(paths, 0, Math.max) - extent(paths, 0, Math.min);
+    const turned =
+      (paths[0]?.at(-1)?.[0] ?? 0) < (paths[0]?.[0]?.[0] ?? 0) !==
+      (before[0]?.at(-1)?.[0] ?? 0) < (before[0]?.[0]?.[0] ?? 0);
+    const across = headsAt(1, 1, { bar: 0, turned });
+    const wider = wide / (extent(before, 0, Math.max) - extent(before, 0, Math.min));
+    const path = line
+      .filter(([, y]) => y < down)
+      .map(([u, v, z]) => [x + (id.startsWith('fold') ? u * wider : across.lone(u)), low + v, z] as const);
     cords.push({ id, path });
   }
   return { cords, flat };
@@ -159,7 +156,10 @@ describe('what lies over what in a drawing', { timeout: busy }, () => {
           const others = shapes.filter(({ tag }) => tag !== 'cords' && tag !== 'window');
           const show = { id: 'x', words: figureWords, title: '', description: '' };
           const svg = toSvg(name, { ...rest, shapes: others }, show);
-          const [, weight = '1'] = /class="[^"]*f-(?:legs|folds)[^"]*" style="--w:([\d.]+)/.exec(svg) ?? [];
+          // Folds and what is fixed to a bar are of one weight; where a figure has none of them, any will do.
+          const [, weight = '5'] =
+            /(?:class="[^"]*f-(?:legs|folds)[^"]*"|id="x-fold"><g class=" ?f-cord") style="--w:([\d.]+)/.exec(svg) ??
+            [];
           const strokes = strokesOf(svg, Number(weight));
           const { cords, flat } = cordsDrawn(strokes);
           expectTrue(what, findingsOf(cords, inSight(cords, meetingsOf(cords)), strokes));
@@ -211,9 +211,9 @@ describe('what lies over what in a drawing', { timeout: busy }, () => {
         const { lead, bases } = tiedShape(knot, strands);
         const cords = [lead, ...bases].map((path: Path, i) => ({ id: i === 0 ? 'leading' : `base-${i}`, path }));
         const svg = held.replace('</svg>', `<use href="#tied-${knot}-${strands}"/></svg>`);
-        const found = findingsOf(cords, inSight(cords, meetingsOf(cords)), strokesOf(svg, UNIT));
+        const found = findingsOf(cords, meetingsOf(cords), strokesOf(svg, UNIT));
         expectTrue(`${knot} round ${strands}`, found);
-        expect(found.crossings).toBeGreaterThan(2);
+        expect(found.crossings).toBeGreaterThanOrEqual(2 * strands);
       }
     },
   );

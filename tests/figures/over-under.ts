@@ -47,9 +47,9 @@ const END = 0.3;
 /** How far a stroke may lie off the cord that it draws, in d: curves are drawn with fewer points than they have. */
 const OFF = 0.34;
 /** Strokes and cords are followed in steps of this length, in d. */
-const PIECE = 0.25;
+const PIECE = 0.2;
 /** The round end of a stroke covers so much beyond it, in d. */
-const ROUND = 0.25;
+const ROUND = 0.15;
 
 interface Segment<P> {
   readonly owner: P;
@@ -216,7 +216,10 @@ export class ReadPicture {
   private readonly drawn = new Map<string, number[]>();
   private order = 0;
 
+  private readonly strokes: readonly Stroke[];
+
   constructor(cords: readonly Cord[], strokes: readonly Stroke[]) {
+    this.strokes = strokes;
     this.cords = cords.map(({ id, path }) => ({ id, spots: stepsOf(path, PIECE) }));
     for (const [cord, { id, spots }] of this.cords.entries()) {
       this.drawn.set(id, []);
@@ -250,7 +253,7 @@ export class ReadPicture {
             if (off > OFF) continue;
             let [before, cost] = [cheapest, (cheapest?.cost ?? 0) + (cheapest ? JUMP : 0)];
             for (const one of guesses)
-              if (one.cord === cord && Math.abs(one.step - step) <= 2 && one.cost < cost)
+              if (one.cord === cord && Math.abs(one.step - step) <= 3 && one.cost < cost)
                 [before, cost] = [one, one.cost];
             next.push({ cord, step, cost: cost + off, before });
           }
@@ -266,9 +269,14 @@ export class ReadPicture {
     return undo;
   }
 
-  /** Whether the picture would still show a crossing if the cord beneath were drawn there once more, over all others. */
-  showsWithUnderOnTop(meeting: Meeting, beneath: Cord): boolean {
-    const undo = this.paint({ path: partThrough(beneath, meeting.under.at) });
+  /**
+   * Whether the picture would still show a crossing if the stroke that draws the cord beneath were painted once more, over
+   * all others. Where it is not drawn at all, since more lies over it, there is nothing to be painted again.
+   */
+  showsWithUnderOnTop(meeting: Meeting): boolean {
+    const again = this.strokes[this.lastAt(meeting.under) - 1];
+    if (!again) return false;
+    const undo = this.paint(again);
     const shown = this.shows(meeting);
     for (const [known, step, order] of undo.reverse()) known[step] = order;
     return shown;
@@ -285,12 +293,6 @@ export class ReadPicture {
   shows({ over, under }: Meeting): boolean {
     return this.lastAt(over) > this.lastAt(under);
   }
-}
-
-/** A short piece of a cord through one place. */
-function partThrough({ path }: Cord, at: number): Flat[] {
-  const near = [...segmentsOf('', path, PIECE)].filter((one) => one.at + one.long > at - 0.4 && one.at < at + 0.4);
-  return [...near.map(({ a }) => a), ...near.slice(-1).map(({ b }) => b)].map(([x = 0, y = 0]): Flat => [x, y]);
 }
 
 /** A stroke as far as its round ends reach; those of a knot alone are cut off straight. */

@@ -34,10 +34,19 @@ test('a measured swatch leaves no range', () => {
   expect(all).toEqual([16, 16, 16]);
 });
 
-test('capacities are counts, and all else is a length', () => {
+test('a gap of three cords lets 6 strands pass, and one of four lets 8, whatever the cord', () => {
+  for (const diameter of [0.5, 1.2, 3]) {
+    const through = (name: RingFigure) => ringFigure(plan, { ...floss, diameter }, null, name);
+    expect([through('through-three-cords'), through('through-four-cords')]).toEqual([6, 8]);
+  }
+});
+
+test('capacities are counts, and so is what passes a gap; all else is a length', () => {
   expect(RING_FIGURES.filter((name) => !isRingLength(name))).toEqual([
     'capacity-low',
     'capacity-likely',
     'capacity-high',
+    'through-three-cords',
+    'through-four-cords',
   ]);
 });

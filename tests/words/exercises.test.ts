@@ -170,6 +170,10 @@ describe('worked steps', () => {
       }
     });
     const keys: Readonly<Record<StepKeyOf<KindName>, true>> = {
+      'bundles-left': true,
+      'strings-to-let-out': true,
+      'strings-to-take-in': true,
+      'stretches-of-colour': true,
       'all-on-bar': true,
       'carried-end': true,
       'idle-place': true,

@@ -42,7 +42,8 @@ test('no text and no word is ever lost or made up, whatever is looked for', () =
 });
 
 test('what was found is said in words, nothing found as well', () => {
-  expect(foundWords(1, 'tuck')).toBe('One place speaks of “tuck”.');
-  expect(foundWords(7, 'bundle')).toBe('Seven places speak of “bundle”.');
-  expect(foundWords(0, 'zip')).toContain('Nothing is said of “zip”.');
+  expect(foundWords(1, 'tuck', 24)).toBe('One place speaks of “tuck”.');
+  expect(foundWords(7, 'bundle', 24)).toBe('Seven places speak of “bundle”.');
+  expect(foundWords(7, 'bundle', 5)).toBe('Seven places speak of “bundle”. Here are the five likeliest.');
+  expect(foundWords(0, 'zip', 24)).toContain('Nothing is said of “zip”.');
 });

@@ -171,8 +171,12 @@ const UNDER = ' under';
 const OVER = ' over';
 const turns = ({ shape }: Place): boolean => /^(forward-backward|backward-forward) /.test(shape);
 
-/** Long lines are drawn with so few points that they lie this far off at most, in d: finer from the back, where floats cross. */
+/**
+ * The long lines of a large piece are drawn with so few points that they lie this far off at most, in d: finer from the
+ * back, where floats cross. Those of a piece of no more knots than `MANY` are drawn as they are.
+ */
 const COARSE = { front: 0.23, back: 0.12 } as const;
+const MANY = 300;
 
 /** Depth from which a string on its way from knot to knot hangs free of both, in d. */
 const FREE = 0.85;
@@ -237,7 +241,7 @@ export class PiecePainter {
   }
 
   private get coarse(): number {
-    return COARSE[this.model.view];
+    return this.model.knots > MANY ? COARSE[this.model.view] : 0;
   }
 
   private get pulled(): boolean {
@@ -465,7 +469,7 @@ export class PiecePainter {
   private rowOf(row: number, all: readonly Place[], layer: '' | typeof UNDER): string {
     const whole = this.tied().get(row) ?? [];
     const nameOf = (place: Place): string => place.shape + (layer || (this.parted(place, whole) ? OVER : ''));
-    const places = this.model.view === 'back' ? [...all].reverse() : inOrder(all);
+    const places = this.model.view === 'back' ? [...inOrder(all)].reverse() : inOrder(all);
     const uses: string[][] = [];
     for (let i = 0; i < places.length; ) {
       const place = places[i] as Place;

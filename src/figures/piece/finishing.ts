@@ -102,7 +102,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     const parts = after.get(column) ?? [];
     const path = way.get(column) ?? [];
     const [before] = path;
-    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: smooth(path, 3) });
+    if (before && path.length > 1) parts.push({ is: 'line', what: 'core', path: smooth(path) });
     way.delete(column);
     after.set(column, parts);
     return parts;
@@ -214,7 +214,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     flush(column).push({
       is: 'line',
       what: 'tassel',
-      path: smooth([[middle + x, loose - 0.6, z], ...tassel(x, z, j)], 3),
+      path: smooth([[middle + x, loose - 0.6, z], ...tassel(x, z, j)]),
     });
   }
   for (const [which, column] of tying.entries()) {
@@ -232,7 +232,7 @@ export function finishingOf({ fit, bundles, startSide, from, ending }: Finishing
     after.get(column)?.push({
       is: 'line',
       what: 'tassel',
-      path: smooth([start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)], 3),
+      path: smooth([start as Point, ...tassel(outwards * (reach - 1.2), 0.4, which + 1)]),
     });
   }
   return {

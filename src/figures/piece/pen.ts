@@ -221,12 +221,19 @@ export function stretchesOf(line: Path, step: number, inFront = IN_FRONT): Stret
 /** Depth from which a part of a lark's head is painted over the bar: its ends are deeper below it, under the loop. */
 export const HEAD_IN_FRONT = 0.7;
 
-/** The same for what is fixed to the bar. The loop of a lark's head lies over its ends, and is painted last. */
+/** The same for what is fixed to the bar, in the order of painting. The loop of a lark's head lies over its ends, and comes last. */
 export function headStretches(name: string, line: Path, step: number): Stretches {
-  if (!name.startsWith('larks')) return stretchesOf(line, step);
-  const { behind, before } = stretchesOf(line, step, HEAD_IN_FRONT);
-  const middle = (path: Path): number => path.reduce((sum, [, y]) => sum + y, 0) / path.length;
-  return { behind, before: [...before].sort((a, b) => middle(a) - middle(b)) };
+  if (name.startsWith('larks')) {
+    const { behind, before } = stretchesOf(line, step, HEAD_IN_FRONT);
+    const middle = (path: Path): number => path.reduce((sum, [, y]) => sum + y, 0) / path.length;
+    return { behind, before: [...before].sort((a, b) => middle(a) - middle(b)) };
+  }
+  const { behind, before } = stretchesOf(line, step);
+  const sorted = (stretches: readonly Path[]): Path[] => {
+    const { low, high } = inRuns(stretches.map((path) => ({ path })));
+    return [...low, ...high].map(({ path }) => path);
+  };
+  return { behind: sorted(behind), before: sorted(before) };
 }
 
 const together = (runs: readonly { readonly path: Path }[], paint: string): string => {

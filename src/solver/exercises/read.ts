@@ -15,7 +15,7 @@ export type Reading<T> =
 const unreadable = (reason: Reason): Reading<never> => ({ verdict: 'unreadable', reason });
 
 /**
- * Reads a whole number as a person types it: `14`, ` 14 `, `+3`, `−10` with either minus.
+ * Reads a whole number as a person types it: `14`, ` 14 `, `+3`, `−10` with either minus, `１４` from a wide keyboard.
  * `2.5` and `1e3` are no whole numbers here; nothing entered is `missing`. Never NaN.
  */
 export function readWhole(entered: unknown): Reading<number> {
@@ -23,7 +23,7 @@ export function readWhole(entered: unknown): Reading<number> {
   if (typeof entered === 'number')
     return Number.isSafeInteger(entered) ? { verdict: 'read', value: entered + 0 } : unreadable('not-a-whole-number');
   if (typeof entered !== 'string') return unreadable('not-a-whole-number');
-  const text = entered.trim().replace('\u2212', '-');
+  const text = entered.normalize('NFKC').trim().replace('\u2212', '-');
   if (text === '') return { verdict: 'missing' };
   if (!/^[+-]? ?\d+$/.test(text)) return unreadable('not-a-whole-number');
   const value = Number(text.replace(' ', '')) + 0;

@@ -480,10 +480,12 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
   // The address.
 
   addEventListener('popstate', () => {
-    const place = placeInAddress(location.hash);
-    if (!place) return;
-    if (overview) setOverview(false);
-    if (!isSame(place, show.at)) act({ do: 'to', ...place }, 'keep');
+    // Without a frame in it, the address is the one that a showing begins with.
+    const place = location.hash === '' ? { frame: 1, step: 0 } : placeInAddress(location.hash);
+    if (place && overview) setOverview(false);
+    if (place && !isSame(place, show.at)) act({ do: 'to', ...place }, 'keep');
+    // An address of no frame, or of one past the end, is put right.
+    if (location.hash !== '') keepAddress('replace');
   });
 
   // Other figures, and drawings that widgets make: what has changed is fitted again.
@@ -544,6 +546,7 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
   void document.fonts.ready.then(() => {
     wake();
     show = { ...show, at: placeIn(deck, show.at) };
+    if (location.hash) keepAddress('replace');
     paint();
     join(session);
     // A question with other figures may be the same text with other words in it.

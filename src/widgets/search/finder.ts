@@ -10,8 +10,6 @@ export interface Found {
 /** Finds sections, the likeliest first; headings count more than the text below them. */
 export type Finder = (query: string) => readonly Found[];
 
-const MOST = 24;
-
 /** Two letters changed in place are two changes; a short word with two changes is another word. */
 const slip = (term: string): number => (term.length > 4 ? 2 : 0);
 
@@ -36,7 +34,7 @@ export function finder(sections: readonly Section[]): Finder {
       found = index.search(query, way);
       if (found.length > 0) break;
     }
-    return found.slice(0, MOST).flatMap(({ id, terms }) => {
+    return found.flatMap(({ id, terms }) => {
       const section = sections[id as number];
       return section ? [{ section, terms }] : [];
     });

@@ -2,6 +2,9 @@ import { createMemo, createSignal, For, type JSX, onMount, Show } from 'solid-js
 import { excerpt, foundWords, type Section } from '../../words/search.ts';
 import type { Finder } from './finder.ts';
 
+/** So many places are listed, the likeliest; who reads further down does better with another word. */
+const SHOWN = 24;
+
 interface Props {
   /** Where the workbook is served, with a slash at its end. */
   base: string;
@@ -70,11 +73,11 @@ export function Search(props: Props): JSX.Element {
           onInput={(event) => look(event.currentTarget.value)}
         />
         <p class="search-count" role="status">
-          {problem() || (wanted() !== '' && find() ? foundWords(found().length, wanted()) : '')}
+          {problem() || (wanted() !== '' && find() ? foundWords(found().length, wanted(), SHOWN) : '')}
         </p>
         <Show when={found().length > 0}>
           <ol class="search-found">
-            <For each={found()}>
+            <For each={found().slice(0, SHOWN)}>
               {({ section, terms }) => (
                 <li>
                   <a href={props.base + section.url}>{section.heading}</a>

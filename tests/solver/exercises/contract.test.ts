@@ -6,8 +6,11 @@ import {
   LEVELS,
   type ProblemOf,
 } from '../../../src/solver/exercises/index.ts';
+import { NUMBER_ASKS, type NumberOptions } from '../../../src/solver/exercises/number/problem.ts';
 import { SLIPS } from '../../../src/solver/missteps/index.ts';
 import { slipsOf } from '../../../src/solver/missteps/slips.ts';
+import { questionWords } from '../../../src/words/exercises/question.ts';
+import { stepWords } from '../../../src/words/exercises/step-words.ts';
 import { replay, seed } from '../../seed.ts';
 import { placesOfNaN } from '../matchers.ts';
 import { ASKED, KINDS, made, makeWith } from './draws.ts';
@@ -125,6 +128,29 @@ function keepsItsPromises<K extends KindName>(kind: K): void {
     }
   });
 }
+
+describe('the half-worked form of a single figure', () => {
+  const DRAWN = 100;
+  const figuresIn = (text: string): readonly string[] => text.replaceAll(',', '').match(/\d+/g) ?? [];
+
+  for (const ask of NUMBER_ASKS)
+    test(`${ask}: a step stands there, and none that tells the figure asked for`, () => {
+      let told = 0;
+      for (let n = 0; n < DRAWN; n += 1) {
+        const problem: ExerciseProblem = made(
+          exercises.number.make(`${seed} ${n}`, 'half-worked', { ask } as NumberOptions),
+        );
+        const given = exercises.number.solution(problem).filter(({ gives }) => gives === null);
+        expect(given.length, `${replay} ${JSON.stringify(problem)}`).toBeGreaterThan(0);
+        const figure = String(exercises.number.solve(problem).figure);
+        const asked = figuresIn(JSON.stringify(questionWords(problem)));
+        const steps = figuresIn(given.map((step) => stepWords('number', step)).join(' '));
+        if (steps.includes(figure) && !asked.includes(figure)) told += 1;
+      }
+      // Another figure may be the same by chance, as a bundle of four is after four strings of eight have come out.
+      expect(told, replay).toBeLessThan(DRAWN * 0.35);
+    });
+});
 
 for (const kind of KINDS) describe(`the ${kind} exercise`, () => keepsItsPromises(kind));
 

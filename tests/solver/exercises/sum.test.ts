@@ -240,7 +240,7 @@ describe('marking a sum of 26 on 16', () => {
       );
   });
 
-  test.each([' 14 ', '+14', '14', 14, '\u00a014'])('reads %j as fourteen', (entry) =>
+  test.each([' 14 ', '+14', '14', 14, '\u00a014', '１４'])('reads %j as fourteen', (entry) =>
     expect(verdicts({ ...right, onBar: entry })['onBar']).toBe('right'),
   );
   test.each(['-10', '−10', '\u2212 10', '- 10', -10])('reads %j as ten below nothing, which is a try', (entry) =>

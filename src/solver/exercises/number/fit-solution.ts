@@ -17,13 +17,17 @@ export function workSum(problem: FitQuestion): NumberStep[] {
   const field = FIELD_OF[problem.ask];
   const sum = { ...sumOf(problem), fields: [field] };
   const total = problem.ask === 'folds-to-cut';
-  const steps = sumSolution(sum).map(
-    ({ key, values, gives }): NumberStep => ({ key, values, gives: gives === field && !total ? 'figure' : null }),
+  const { bundle, foldsOnBar, foldsEachSide } = workOut(sum);
+  const steps = sumSolution(sum);
+  // An even half is the bundle already, long before the step that says so: nothing from there on may be told beforehand.
+  const telling = steps.findIndex(({ values, gives }) => gives === field || values['half'] === bundle);
+  const untold = total ? steps.length : problem.ask === 'each-side' ? telling : steps.length - 1;
+  const worked = steps.map(
+    ({ key, values }, at): NumberStep => ({ key, values, gives: at < untold ? null : 'figure' }),
   );
-  if (!total) return steps;
-  const { foldsOnBar, foldsEachSide } = workOut(sum);
+  if (!total) return worked;
   return [
-    ...steps,
+    ...worked,
     {
       key: 'folds-to-cut',
       values: { foldsOnBar, foldsEachSide, folds: foldsOnBar + 2 * foldsEachSide },

@@ -29,14 +29,13 @@ export function workChart(problem: ChartQuestion): NumberStep[] {
     }
     case 'knots-of-colour': {
       const lengths = lengthsOf(problem);
-      const values = {
-        row: problem.row,
-        colour: problem.colour,
-        stretches: lengths.length,
-        sum: lengths.join(' + '),
-        knots: fromOutline(OUTLINE_RULES, problem),
-      };
-      return [{ key: 'knots-of-colour', values, gives: 'figure' }];
+      const { row, colour } = problem;
+      const stretches = lengths.length;
+      const knots = fromOutline(OUTLINE_RULES, problem);
+      return [
+        { key: 'stretches-of-colour', values: { row, colour, stretches }, gives: null },
+        { key: 'knots-of-colour', values: { colour, stretches, sum: lengths.join(' + '), knots }, gives: 'figure' },
+      ];
     }
     case 'plain-rows-above': {
       const { pictureRow, inset, bundles } = problem;

@@ -5,6 +5,7 @@ export type ReadingStepKey =
   | 'bundles-in-row'
   | 'row-begins'
   | 'column-of-knot'
+  | 'stretches-of-colour'
   | 'knots-of-colour'
   | 'row-for-picture'
   | 'plain-rows-above';
@@ -27,9 +28,11 @@ export const READING_STEPS: Readonly<Record<ReadingStepKey, Saying>> = {
     ({ begins, first, steps, column }) =>
       `${figure(first)} ${begins === 'left' ? '+' : '−'} ${figure(steps)} = ${figure(column)}`,
   ],
+  'stretches-of-colour': [
+    ({ row, colour, stretches }) => `Row ${figure(row)} has ${count(stretches, 'stretch')} of ${colour}.`,
+  ],
   'knots-of-colour': [
-    ({ row, colour, stretches, knots }) =>
-      `Row ${figure(row)} has ${count(stretches, 'stretch')} of ${colour}. One cell is one knot, so the ${colour} string ties ${figure(knots)}.`,
+    ({ colour, knots }) => `One cell is one knot, so the ${colour} string ties ${figure(knots)}.`,
     ({ stretches, sum, knots }) => (Number(stretches) > 1 ? `${sum} = ${figure(knots)}` : ''),
   ],
   'row-for-picture': [

@@ -15,24 +15,31 @@ export type RowStepKey = Exclude<
 /** The steps of what is counted or marked in the rows of a piece. */
 export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
   'row-opening': [
-    ({ row, mountedLeft, mountedRight, letOut, left, right }) =>
+    ({ row, mountedLeft, mountedRight, letOut }) =>
       row === 1
-        ? `Row 1 lets nothing out. The bundles are as they were hung: ${both(left, right)}.`
-        : `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out. By row ${figure(row)} ${letOut === 0 ? 'none has come out yet' : `it is time for ${count(letOut, 'string')} on each side to be out`}. That leaves ${both(left, right)}.`,
+        ? `The bundles are hung with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out.`
+        : `The bundles begin with ${both(mountedLeft, mountedRight)}, and row 1 lets nothing out. By row ${figure(row)} ${letOut === 0 ? 'none has come out yet' : `it is time for ${count(letOut, 'string')} on each side to be out`}.`,
   ],
   'row-closing': [
-    ({ row, height, closingLeft, closingRight, rowsAfter, stillOut, left, right }) =>
+    ({ row, height, closingLeft, closingRight, rowsAfter, stillOut }) =>
       rowsAfter === 0
-        ? `Row ${figure(height)} is the last row. It has its whole bundles: ${both(left, right)}.`
-        : `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}. Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${stillOut === 0 ? 'all strings are in' : `${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet`}. That leaves ${both(left, right)}.`,
+        ? `Row ${figure(height)} is the last row, and it has the whole bundles: ${both(closingLeft, closingRight)}.`
+        : `The last row, row ${figure(height)}, has bundles of ${both(closingLeft, closingRight)}. Row ${figure(row)} comes ${count(rowsAfter, 'row')} before it, so ${stillOut === 0 ? 'all strings are in' : `${count(stillOut, 'string')} on each side ${noun(stillOut, 'is', 'are')} not taken in yet`}.`,
   ],
   'row-at-full-width': [
     ({ row, fullWidthRow }) =>
-      `Row ${figure(row)} has full width. All strings are out since row ${figure(fullWidthRow)}, and none is taken in yet, so each edge is a single string.`,
+      `Row ${figure(row)} has full width: all strings are out since row ${figure(fullWidthRow)}, and none is taken in yet.`,
+  ],
+  'bundles-left': [
+    ({ left, right }) =>
+      left === 1 && right === 1
+        ? 'So each edge is a single string.'
+        : `So the strings tied as one are ${both(left, right)}.`,
   ],
   'bundle-in-row': [
     ({ row, side, bundle }) =>
-      `In row ${figure(row)}, ${count(bundle, 'string')} ${noun(bundle, 'is', 'are')} tied as one ${side === 'both' ? 'at each edge' : `at the ${side} edge`}.`,
+      `So in row ${figure(row)}, ${count(bundle, 'string')} ${noun(bundle, 'is', 'are')} tied as one ${side === 'both' ? 'at each edge' : `at the ${side} edge`}.`,
+    ({ whole, apart, bundle }) => (apart === 0 ? '' : `${figure(whole)} − ${figure(apart)} = ${figure(bundle)}`),
   ],
   'knots-in-row': [
     ({ row, width, outside, knots }) =>
@@ -46,11 +53,17 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
       `Each side has one corner cell fewer than its bundle has strings. In row ${figure(row)} that is ${both(left, right)}, so ${figure(cells)} together.`,
     ({ left, right, cells }) => `${figure(left)} + ${figure(right)} = ${figure(cells)}`,
   ],
-  'full-width-row': [
-    ({ bundle, step, letOut, row }) =>
+  'strings-to-let-out': [
+    ({ bundle, letOut }) =>
       letOut === 0
-        ? 'Nothing has to be let out, so row 1 has full width already.'
-        : `A bundle of ${figure(bundle)} lets out ${count(letOut, 'string')} until one is left. After row 1 one comes out ${step === 1 ? 'in every row' : `every ${figure(step)} rows`}, so row ${figure(row)} is the first of full width.`,
+        ? 'Each edge is a single string from the start, so nothing has to be let out.'
+        : `Row 1 ties the whole bundle of ${figure(bundle)}. Until one string of it is left, ${count(letOut, 'string')} ${noun(letOut, 'has', 'have')} to come out.`,
+  ],
+  'full-width-row': [
+    ({ step, letOut, row }) =>
+      letOut === 0
+        ? 'So row 1 has full width already.'
+        : `After row 1 one comes out ${step === 1 ? 'in every row' : `every ${figure(step)} rows`}, so row ${figure(row)} is the first of full width.`,
     ({ step, letOut, row }) => (letOut === 0 ? '' : `1 + ${stepsOf(step)}${figure(letOut)} = ${figure(row)}`),
   ],
   'corner-cells': [
@@ -59,9 +72,15 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
         ? `Only row 1 comes before full width. It has ${count(cells, 'corner cell')}.`
         : `Add up the ${count(rows, 'row')} before full width. Together they have ${count(cells, 'corner cell')}.`,
   ],
+  'strings-to-take-in': [
+    ({ bundle, takenIn }) =>
+      `To grow from a single string to a bundle of ${figure(bundle)}, a side has to take in ${count(takenIn, 'string')}.`,
+  ],
   'first-closing-row': [
-    ({ height, bundle, step, takenIn, row }) =>
-      `To end with a bundle of ${figure(bundle)}, ${count(takenIn, 'string')} ${noun(takenIn, 'is', 'are')} taken in on each side${step === 1 ? ', one in each row' : `, one every ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
+    ({ height, step, takenIn, row }) =>
+      takenIn === 1 && step === 1
+        ? `That happens in the last row, so closing begins in row ${figure(row)}.`
+        : `${step === 1 ? 'One comes in in each row' : `${takenIn === 1 ? 'It' : 'Each'} takes ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
     ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
   ],
 };
