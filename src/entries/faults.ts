@@ -19,7 +19,7 @@ const plate = z
   });
 
 /** One fault in `content/faults.yaml`. */
-const entry = z.strictObject({
+export const faultEntry = z.strictObject({
   id: ids('Its place in the address of the page.'),
   see: words('What a maker sees.', 5, 90),
   cause: words('Why it happened.', 10, 300),
@@ -36,8 +36,8 @@ const entry = z.strictObject({
   }),
 });
 
-export type FaultEntry = z.infer<typeof entry>;
+export type FaultEntry = z.infer<typeof faultEntry>;
 export type FaultPlate = z.infer<typeof plate>;
 
 /** Every fault, in the order of the work. */
-export const faults: readonly FaultEntry[] = readSheet('content/faults.yaml', text, entry);
+export const faults: readonly FaultEntry[] = readSheet('content/faults.yaml', text, faultEntry);

@@ -119,28 +119,34 @@ const ranOut = (model: PieceModel): PieceModel => ({
  * A knot that was not drawn up stands so much wider and higher at its outer side, and farther out, in d; its loops gape, so
  * much for each d from their front to their back. Above and below the row it fades within some d.
  */
-const LOOSE = { wider: 1.5, higher: 0.35, out: 0.9, gapes: 0.62, fades: 1.1 };
+const LOOSE = { wider: 1.9, higher: 0.75, out: 1.9, gapes: 0.95, fades: 1.3 };
 
 /** The last knot of a row at the right edge, not drawn up. */
 const looseAt =
   (fit: Fit, row: RowPlan) =>
   (model: PieceModel): PieceModel => {
-    const middle = knotAt(fit, row, row.lastColumn);
+    const own = ({ knot }: Place): boolean => knot?.row === row.row && knot.column === row.lastColumn;
+    const shape = model.shapes[model.places.find(own)?.shape ?? ''];
+    // Only what turns round beyond the outermost string can stand out.
+    const outer = Math.max(...(shape?.bases ?? []).map(([point]) => point?.[0] ?? 0), 0);
+    const beside = knotAt(fit, row, row.lastColumn) + outer;
     const height = topOf(model.laid, row.row) + ROW / 2;
     const eased = (part: number): number => {
       const held = Math.min(1, Math.max(0, part));
       return held * held * (3 - 2 * held);
     };
+    const turns = isTurning((row.runs.find(({ columns }) => columns.includes(row.lastColumn)) as Run).knot);
+    /** Of an ordinary knot's loops the back lies above the front; the lower loop of a turning knot is the other way round. */
+    const back = (y: number): number => (turns ? Math.max(-1, Math.min(1, (height - y) / 0.4)) : 1);
     const loosened = ([x, y, z]: Point): Point => {
       const near = eased((ROW / 2 + LOOSE.fades - Math.abs(y - height)) / LOOSE.fades);
-      const by = near * eased((x - middle + 0.3) / 1.2);
+      const by = near * eased((x - beside) / 0.9);
       return [
-        x + by * ((x - middle) * LOOSE.wider + LOOSE.out),
-        y + by * ((y - height) * LOOSE.higher + z * LOOSE.gapes),
+        x + by * ((x - beside) * LOOSE.wider + LOOSE.out),
+        y + by * ((y - height) * LOOSE.higher + z * back(y) * LOOSE.gapes),
         z,
       ];
     };
-    const own = ({ knot }: Place): boolean => knot?.row === row.row && knot.column === row.lastColumn;
     return altered(model, {
       line: (point, id) => (id.startsWith('leading') ? loosened(point) : point),
       knot: (place) =>

@@ -8,6 +8,6 @@ export const steadyRingFigureWords = {
   'steady-ring-turned': () => 'Nothing holds the ring, and it has turned: its bar slants down to the right.',
   'steady-ring-rows': ({ rows, columns, turned }) =>
     `Below it hang ${count(rows, 'row')} of ${count(columns, 'knot')}. ${
-      turned ? 'They wander, each to another side.' : 'They lie straight below each other.'
+      turned ? 'They wander from side to side.' : 'They lie straight below each other.'
     }`,
 } satisfies Words;
