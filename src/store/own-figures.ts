@@ -37,6 +37,10 @@ export interface OwnCord {
   readonly measured: Measured | null;
 }
 
+/** What the outline follows where the chart has blank cells, and so a shape of its own. */
+export const FOLLOWS = ['chart', 'steps'] as const;
+export type Follows = (typeof FOLLOWS)[number];
+
 /** The learner's own ring, cord, chart and ways of working, as entered once for every lesson. */
 export interface OwnFigures {
   readonly version: 1;
@@ -54,6 +58,8 @@ export interface OwnFigures {
   readonly chart: OwnChart | null;
   /** Another split than the answer, by its name (`splitName`); null for the answer. */
   readonly split: string | null;
+  /** Its steps are passed over where it follows the shape of a chart. */
+  readonly follows: Follows;
   readonly ring: OwnRing;
   readonly cord: OwnCord;
 }
@@ -79,6 +85,7 @@ export const STARTING_FIGURES: OwnFigures = {
   closingBundle: null,
   chart: null,
   split: null,
+  follows: 'chart',
   ring: { barWidth: null, barThickness: 2 },
   cord: { diameter: 1.2, kind: 'soft', workingLength: 2000, measured: null },
 };
@@ -146,6 +153,7 @@ const FIGURES: Checks<Exclude<keyof OwnFigures, 'version' | 'ring' | 'cord'>> = 
   split: orNull((field, value) =>
     typeof value === 'string' && SPLIT.test(value) ? null : { code: 'no-fit', field, values: {} },
   ),
+  follows: choice(FOLLOWS),
 };
 const RING: Checks<keyof OwnRing> = { barWidth: orNull(measure(BAR_WIDTHS)), barThickness: measure(BAR_THICKNESSES) };
 const CORD: Checks<keyof OwnCord> = {

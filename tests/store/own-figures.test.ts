@@ -43,7 +43,12 @@ describe('the learner’s own figures', () => {
 
   test('figures saved by the first release still open, every field of them', () => {
     const { own } = withKept(released);
-    expect(own.load()).toEqual({ value: JSON.parse(released), entered: true, keeping: { kept: true } });
+    // What the outline follows was not asked then; a chart's own shape is what its drawer meant.
+    expect(own.load()).toEqual({
+      value: { ...JSON.parse(released), follows: 'chart' },
+      entered: true,
+      keeping: { kept: true },
+    });
   });
 
   test('two pages change different figures and neither loses its own', () => {

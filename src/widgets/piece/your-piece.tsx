@@ -1,9 +1,8 @@
 import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'solid-js';
-import { blankOf } from '../../solver/chart-ground.ts';
 import type { Fit } from '../../solver/piece.ts';
-import { type Plan, planFit, planPiece } from '../../solver/plan.ts';
+import { type Plan, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
-import { splitName } from '../../store/own-figures.ts';
+import { type Follows, splitName } from '../../store/own-figures.ts';
 import { ownPlanInput, threadOf } from '../../store/own-reading.ts';
 import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
 import { fitWords } from '../../words/fit-words.ts';
@@ -11,6 +10,7 @@ import { problemWords } from '../../words/problems.ts';
 import { storageWords } from '../../words/storage-words.ts';
 import type { UnitSystem } from '../../words/units.ts';
 import { Choice } from '../choice.tsx';
+import { drawnBy, hasShape, planSplit, splitOf, splitsOf } from '../own-piece.ts';
 import { type ChartChoice, ChartForm } from './chart-form.tsx';
 import { CordForm } from './cord-form.tsx';
 import { PlanView } from './plan-view.tsx';
@@ -23,7 +23,6 @@ interface Props {
   charts: readonly ChartChoice[];
 }
 
-type Follows = 'steps' | 'chart';
 const FOLLOWS: Readonly<Record<Follows, string>> = { steps: 'your steps', chart: 'the shape of the chart' };
 
 const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inches: 'inches' };
@@ -59,21 +58,14 @@ export function YourPiece(props: Props): JSX.Element {
       ? found
       : null;
   });
-  /** A chart with blank cells has a shape of its own, which the outline can follow instead of the steps below. */
-  const hasShape = createMemo(() => {
-    const found = chart();
-    return found !== null && blankOf(found) !== null;
-  });
   /** A chart that was drawn in a shape is shown in it wherever it hangs, and planned in it unless somebody wants steps. */
-  const [wanted, setWanted] = createSignal<Follows>('chart');
-  const drawn = () => ({ chart: chart() ?? undefined, followChart: hasShape() && wanted() === 'chart' });
+  const shaped = createMemo(() => hasShape(chart()));
+  const wanted = () => own.figures().follows;
+  const drawn = () => drawnBy(chart(), own.figures());
   const answer = createMemo(() => planPiece({ ...input(), ...drawn() }));
-  const splits = createMemo((): readonly Fit[] => {
-    const found = answer();
-    return found.ok ? found.alternatives : ((found.problem as { alternatives?: readonly Fit[] }).alternatives ?? []);
-  });
+  const splits = createMemo(() => splitsOf(answer()));
   /** Another split than the answer, as long as the figures allow it. */
-  const other = createMemo(() => splits().find((fit) => splitName(fit) === own.figures().split) ?? null);
+  const other = createMemo(() => splitOf(splits(), own.figures()));
   const choose = (fit: Fit | null) => {
     own.change({ split: fit && splitName(fit) });
     // The button that was pressed goes with the old plan; the focus moves to the new one.
@@ -82,12 +74,8 @@ export function YourPiece(props: Props): JSX.Element {
   const result = createMemo<ReturnType<typeof planPiece> | null>((before) => {
     // A plan without the colours of a chart that is on its way would be there for a moment only.
     if (chosen.waiting()) return before;
-    const first = answer();
     const split = other();
-    if (!split) return first;
-    const { working = [] } = first.ok ? first : (first.problem as Partial<Pick<Plan, 'working'>>);
-    const { startSide = 'left' } = input();
-    return planFit({ ...input(), fit: split, alternatives: splits(), working, startSide, ...drawn() });
+    return split ? planSplit(answer(), { ...input(), ...drawn() }, split) : answer();
   }, null);
   const plan = () => {
     const made = result();
@@ -109,13 +97,13 @@ export function YourPiece(props: Props): JSX.Element {
         <section aria-labelledby="form-chart">
           <h2 id="form-chart">The chart</h2>
           <ChartForm own={own} charts={props.charts} chosen={chosen} />
-          <Show when={hasShape()}>
+          <Show when={shaped()}>
             <Choice
               legend="The outline follows"
-              choices={['steps', 'chart'] as const}
+              choices={['steps', 'chart'] as const satisfies readonly Follows[]}
               value={wanted()}
               words={(each) => FOLLOWS[each]}
-              onValue={setWanted}
+              onValue={(follows) => own.change({ follows })}
             />
           </Show>
         </section>
@@ -172,7 +160,7 @@ export function YourPiece(props: Props): JSX.Element {
             thread={thread()}
             units={units()}
             alternative={other() !== null}
-            follows={drawn().followChart}
+            follows={drawn().followChart === true}
             onAlternative={choose}
           />
         )}
