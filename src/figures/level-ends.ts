@@ -54,13 +54,13 @@ function draw(plan: SmallPlan, options: LevelEndsOptions = {}): Drawing<LevelEnd
     { across, gutter: 8, top: 6, largest: 12 },
     { behind: ends.map((end) => (end ? cutEnd(end) : '')).join('') },
   );
-  const own = x(((short ?? 0) - 0.5) * COLUMN);
+  const own = x(ends[(short ?? 1) - 1]?.[0] ?? 0);
   const shapes: Shape<LevelEndsKey>[] = [
     ...cords,
     path('fold-line', d`M${x(-0.6)} ${y(HANG)}H${x(model.width * COLUMN + 0.6)}`),
     ...(short
       ? [
-          path<LevelEndsKey>('bracket given', d`M${own - 4} ${y(HANG - SLIPPED) + 3}h8m-4 0V${y(HANG) - 3}m-4 0h8`),
+          path<LevelEndsKey>('bracket given', d`M${own - 4} ${y(HANG - SLIPPED + 0.6) + 2}h8m-4 0V${y(HANG) - 3}m-4 0h8`),
           text<LevelEndsKey>(across / 2, foot + 18, step('label-short-end'), 'must strong'),
         ]
       : [text<LevelEndsKey>(across / 2, foot + 18, step('label-level-ends'))]),
