@@ -60,7 +60,10 @@ function draw(plan: SmallPlan, options: LevelEndsOptions = {}): Drawing<LevelEnd
     path('fold-line', d`M${x(-0.6)} ${y(HANG)}H${x(model.width * COLUMN + 0.6)}`),
     ...(short
       ? [
-          path<LevelEndsKey>('bracket given', d`M${own - 4} ${y(HANG - SLIPPED + 0.6) + 2}h8m-4 0V${y(HANG) - 3}m-4 0h8`),
+          path<LevelEndsKey>(
+            'bracket given',
+            d`M${own - 4} ${y(HANG - SLIPPED + 0.6) + 2}h8m-4 0V${y(HANG) - 3}m-4 0h8`,
+          ),
           text<LevelEndsKey>(across / 2, foot + 18, step('label-short-end'), 'must strong'),
         ]
       : [text<LevelEndsKey>(across / 2, foot + 18, step('label-level-ends'))]),
