@@ -25,18 +25,18 @@ const picture: Chart = {
   height: HEIGHT,
   palette: [
     { name: 'blue', colour: '#2f6f94' },
-    { name: 'red', colour: '#a93244' },
+    { name: 'straw', colour: '#f3d78c' },
   ],
   cells: Uint8Array.from({ length: WIDTH * HEIGHT }, (_, i) =>
     Math.floor(i / WIDTH) + 1 === ROW_OF_FLOAT && DOTS.includes((i % WIDTH) + 1) ? 1 : 0,
   ),
 };
-/** The same in the colours of the house, which are others on a dark page. */
+/** The same in the colours of the house, which are others on a dark page; they differ in black and white as well. */
 const shown: Chart = {
   ...picture,
   palette: picture.palette.map((one, i) => ({
     ...one,
-    colour: `var(--cord-${i === 0 ? 'lead' : 'must'},${one.colour})`,
+    colour: `var(--${i === 0 ? 'cord-lead' : 'string-straw'},${one.colour})`,
   })),
 };
 /** How much narrower a row is in which a float was pulled tight, and how much of that shows in the rows beside it. */
