@@ -6,6 +6,7 @@ import Figure from './Figure.astro';
 import FrameHere from './FrameHere.astro';
 import Knot from './Knot.astro';
 import Length from './Length.astro';
+import Motion from './Motion.astro';
 import N from './N.astro';
 import Plate from './Plate.astro';
 import ReadersOnly from './ReadersOnly.astro';
@@ -27,6 +28,7 @@ export const BLOCKS = {
   FrameHere,
   Knot,
   Length,
+  Motion,
   N,
   Plate,
   ReadersOnly,

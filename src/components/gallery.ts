@@ -4,10 +4,10 @@ import { ROW_FAULTS, type RowFault } from '../figures/fault.ts';
 import { figures } from '../figures/index.ts';
 import { MOMENTS, type MomentPlan, standingAt } from '../figures/piece/index.ts';
 import { type KnotName, knots } from '../figures/strand/index.ts';
+import { type KnotStage, knotStage, stageDrawing, stopsOf } from '../widgets/knot/knot-plate.ts';
 import { pieceFigureWords } from '../words/figures/piece.ts';
 import { knotTitle } from '../words/knot-stages.ts';
 import { capital } from '../words/numbers.ts';
-import { type KnotStage, knotStage, stageDrawing, stopsOf } from './knot-plate.ts';
 import { type PlateName, plateFigure } from './plate-figure.ts';
 
 /** A drawing that can be had as a file, by the file's name without its ending. */
@@ -41,6 +41,7 @@ const strandsOf = (knot: KnotName): number =>
 const ORDER = [
   'larks-head',
   'lone-string',
+  'side-fold',
   'forward-half-hitch',
   'backward-half-hitch',
   'forward',

@@ -6,6 +6,7 @@ import { type FigureName, namedFigure, namedRow } from '../solver/named-figures.
 import type { Plan } from '../solver/plan.ts';
 import { type RingFigure, ringFigure } from '../solver/ring-figures.ts';
 import type { Thread } from '../solver/thread/thread.ts';
+import { showHand } from '../store/hand.ts';
 import { loadOwnFigures } from '../store/own-figures.ts';
 import { ownThread } from '../store/own-reading.ts';
 import { ownReading } from '../store/reading.ts';
@@ -73,7 +74,12 @@ async function drawnFor(
   return drawOwnPiece(plan, given, id);
 }
 
+/** Time for the page to answer to the hand between two plates: those of a large piece are long in drawing. */
+const breath = () => new Promise<void>((soon) => setTimeout(soon));
+
 let runs = 0;
+/** Whether the motions of the page stand, or stood, for the left hand. */
+let turned = false;
 
 /** The page's figures, passages and plates, made again from the learner's own plan; or put back as they were built. */
 export async function applyReading(mine: boolean): Promise<void> {
@@ -96,6 +102,8 @@ export async function applyReading(mine: boolean): Promise<void> {
       ? !holds(plan, element.dataset['when'] as Condition)
       : element.dataset['whenBuilt'] === 'true';
   }
+  const hand = plan ? loadOwnFigures().value.handedness : 'right';
+  showHand(hand);
   const coloured = plan !== null && holds(plan, 'coloured');
   for (const figure of document.querySelectorAll<HTMLElement>('[data-plate]')) {
     const ground = figure.querySelector('[data-plate-ground]');
@@ -105,6 +113,8 @@ export async function applyReading(mine: boolean): Promise<void> {
     const given: Record<string, unknown> = JSON.parse(options);
     // A piece without a picture leaves the example's colours where they are; the caption says so.
     const own = isOfColours(plate as PlateName, given) && !coloured ? null : plan;
+    if (own) await breath();
+    if (run !== runs) return;
     const drawn = own && (await drawnFor(plate as PlateName, own, given, { thread, barWidth }, figure.id));
     if (run !== runs) return;
     if (drawn) put(ground, drawn.svg, 'innerHTML');
@@ -113,5 +123,10 @@ export async function applyReading(mine: boolean): Promise<void> {
     for (const place of spans.length > 0 ? spans : [words])
       if (!drawn) putBack(place, 'textContent');
       else put(place, (inInches(place) && drawn.inInches) || drawn.description, 'textContent');
+  }
+  turned ||= hand === 'left';
+  if (turned) {
+    const { applyHand } = await import('./own-motion.ts');
+    await applyHand(hand, () => run === runs);
   }
 }

@@ -3,6 +3,8 @@
  * below. Written for the right hand; the other hand hears the mirror image, made from the same sentence.
  */
 
+import { capital } from './numbers.ts';
+
 export type KnotStop =
   | 'at-rest'
   | 'laid-over'
@@ -95,6 +97,14 @@ const KNOTS = {
       'passed-behind-again': 'Take it down behind the bar once more, on the left of the new stroke.',
       'brought-through-again': 'Bring it out over the new stroke, and let this short tail hang at the back.',
       'drawn-up': 'Draw both turns tight. The long end hangs on the left, and the tail on the right goes to the back.',
+    },
+  },
+  'side-fold': {
+    title: 'side fold through the ring',
+    stages: {
+      'at-rest': 'Hold the string upright in front of the ring, with its middle at the wire.',
+      'laid-over': 'Push its upper end through the ring, from the front to the back.',
+      'passed-behind': 'Let that end down behind the wire, and pull until both ends hang level. There is no knot.',
     },
   },
   'forward-half-hitch': {
@@ -219,9 +229,12 @@ const OTHER: Readonly<Record<string, string>> = {
   backward: 'forward',
 };
 
-/** The same words as seen in a mirror: left and right, forward and backward change places. */
+/** The same words as seen in a mirror: left and right, forward and backward change places, capitals stay. */
 export const mirroredWords = (text: string): string =>
-  text.replace(/\b(?:left|right|forward|backward)\b/g, (word) => OTHER[word] ?? word);
+  text.replace(/\b(?:left|right|forward|backward)\b/gi, (word) => {
+    const other = OTHER[word.toLowerCase()] ?? word;
+    return word === word.toLowerCase() ? other : capital(other);
+  });
 
 const asIs = (text: string): string => text;
 

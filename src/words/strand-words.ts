@@ -18,6 +18,7 @@ const CORDS: Readonly<Record<string, string>> = {
   base: 'the base string',
   fold: 'the fold',
   bar: 'the bar',
+  ring: 'the ring',
   lone: 'the lone string',
   resting: 'the resting string',
   freed: 'the freed string',
@@ -96,6 +97,7 @@ function standing(figure: ToldFigure): string[] {
   const bases = figure.strands.filter(isBase).length;
   const there = [
     ...(figure.strands.some(({ id }) => id === 'bar') ? ['The bar lies across.'] : []),
+    ...(figure.strands.some(({ id }) => id === 'ring') ? ['The wire of the ring lies across.'] : []),
     ...(figure.strands.some(({ id }) => id === 'neighbour') ? ['The string beside the edge hangs straight down.'] : []),
   ];
   if (bases === 1) there.push('The base string hangs straight down.');

@@ -9,7 +9,7 @@ vi.mock('../../src/entries/examples.ts', async () => {
 
 const { figurePlates, galleryFiles, knotPlates } = await import('../../src/components/gallery.ts');
 const { figures } = await import('../../src/figures/index.ts');
-const { stopsOf } = await import('../../src/components/knot-plate.ts');
+const { stopsOf } = await import('../../src/widgets/knot/knot-plate.ts');
 
 describe('the gallery of plates', { timeout: 60_000 }, () => {
   it('has every knot at every stopping point', () => {

@@ -116,6 +116,7 @@ function textOf(part: Part, reading: Reading, without: readonly string[]): strin
         : figureText(value, 'digits', set['unit'] as string | undefined);
     }
     case 'Term':
+    case 'Motion':
       return within();
     case 'When':
       return holds(reading.plan, set['is'] as Condition) ? within() : '';

@@ -183,6 +183,22 @@ describe.each(lessons)('$name', (lesson) => {
     expect(ids.filter((id, index) => ids.indexOf(id) !== index)).toEqual([]);
   });
 
+  test('tells the motion of the hands in words that the other hand can have turned round', () => {
+    const told = [...byTag(lesson, 'Motion'), ...byTag(lesson, 'Knot')];
+    for (const block of told) {
+      // A word of the craft leads to its own meaning, and where a row begins goes by the plan.
+      for (const inner of blocksIn(block.inside)) {
+        expect(['forward-knot', 'backward-knot'], where(lesson, inner)).not.toContain(inner.set['is']);
+        expect(String(inner.set['is']), where(lesson, inner)).not.toMatch(/starts-/);
+      }
+      const words = writtenIn(block.inside).replaceAll('*', '').trim();
+      const alone = /^(left|right)$/.test(words);
+      // “What is left” and “the right knot” are no sides.
+      const others = words.replace(/\bthe (left|right)\b(?! (knot|way|place|colour|order|number)\b)/g, '');
+      if (!alone) expect(others, where(lesson, block)).not.toMatch(/\b(left|right)\b/i);
+    }
+  });
+
   test('asks only for figures and conditions that there are, and the worked example has them all', () => {
     for (const block of byTag(lesson, 'N')) {
       expect(FIGURE_NAMES, where(lesson, block)).toContain(block.set['of']);

@@ -1,5 +1,6 @@
 import { expect, type Locator, type Page, test } from '@playwright/test';
 import { type Plan, planPiece } from '../../src/solver/index.ts';
+import { platePieces } from '../../src/widgets/knot/knot-plate.ts';
 import { problemWords } from '../../src/words/problems.ts';
 import { rowSummary } from '../../src/words/row-words.ts';
 import { storageWords } from '../../src/words/storage-words.ts';
@@ -23,6 +24,8 @@ function planOf(size: { width: number; height: number; capacity: number }): Plan
 
 const OWN = { capacity: 12, width: 22, height: 30 };
 const MINE = planOf(OWN);
+/** The stages in which lesson 12 shows how a string is gathered. */
+const GATHERED = ['at-rest', 'brought-through', 'brought-through-again', 'drawn-up'] as const;
 const LANTERN = planOf({ capacity: 16, width: 26, height: 32 });
 
 /** The sentence of lesson 1 about what hangs on the bar and what beside it, with this piece’s figures. */
@@ -81,6 +84,38 @@ test('a piece without a picture leaves the lantern’s colours in lesson 10, and
   await expect(page.locator('#plate-straight-outline [data-plate-words]')).toContainText(
     `Row 1 has ${MINE.fit.firstRowKnots} knots`,
   );
+});
+
+test('a left hand sees and hears the knots of a lesson as it ties them, and the stepper begins with it', async ({
+  page,
+}) => {
+  await openLesson(page, 'finishing');
+  const plate = page.locator('#plate-gathering-knot');
+  const caption = plate.locator('.plate-caption');
+  const built = await plate.locator('.stages').innerHTML();
+  const lines = (svg: string): string[] => [...svg.matchAll(/ d="([^"]*)"/g)].map(([, d = '']) => d);
+  await expect(caption).toContainText('ties a backward knot round the left bundle');
+  await readWithOwn(page, OWN);
+  await page.evaluate(() => {
+    const kept = JSON.parse(localStorage.getItem('evenfold.own-figures') ?? '{}');
+    localStorage.setItem('evenfold.own-figures', JSON.stringify({ ...kept, handedness: 'left', startSide: 'right' }));
+  });
+  await page.reload();
+  await expect(caption).toContainText('ties a forward knot round the right bundle');
+  await expect(page.getByText('Lay the right string over the core and under the left string.').first()).toBeVisible();
+  await expect(plate.locator('.stages li').first()).toContainText('hangs to the left of the bundle');
+  const mirrored = platePieces({ knots: ['gathering-right'], stages: GATHERED, strands: 3 }, 'gathering-knot', 'right');
+  await expect
+    .poll(async () => lines(await plate.locator('.stages').innerHTML()))
+    .toEqual(lines(mirrored.items.join('')));
+  await plate.getByRole('button', { name: /: Gathering with a forward knot$/ }).click();
+  await expect(plate.getByRole('region', { name: 'Gathering with a forward knot, step by step' })).toBeVisible();
+  await page.getByRole('radio', { name: 'the lantern' }).check();
+  await expect(plate.getByRole('region', { name: 'Gathering with a backward knot, step by step' })).toBeVisible();
+  await plate.getByRole('button', { name: 'Back to the plate' }).click();
+  await expect(caption).toContainText('ties a backward knot round the left bundle');
+  await expect.poll(() => plate.locator('.stages').innerHTML()).toContain(lines(built)[0]);
+  expect(lines(await plate.locator('.stages').innerHTML())).toEqual(lines(built));
 });
 
 test('own figures outlast a reload, and the example comes back when asked for', async ({ page }) => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { backCords } from '../../src/figures/back.ts';
 import { closing } from '../../src/figures/closing.ts';
 import type { CordRows } from '../../src/figures/cord-rows.ts';
 import { opening } from '../../src/figures/opening.ts';
@@ -8,6 +9,7 @@ import { showFigure } from '../../src/figures/show.ts';
 import { stackCords } from '../../src/figures/stack.ts';
 import { crossingsOf } from '../../src/figures/strand/index.ts';
 import { type Plan, walkLead } from '../../src/solver/index.ts';
+import { colourRuns, rowFloats } from '../../src/solver/thread/row-floats.ts';
 import { rowFigureWords } from '../../src/words/figures/row.ts';
 import { drawing, replay, seed } from '../seed.ts';
 import { drawChart, drawPlan, lantern, lines, named, planned, third } from './drawn.ts';
@@ -187,5 +189,50 @@ describe('the drawing of several rows', () => {
       stackCords(third, rows, {}).model.moved.map(({ row: number, column }) => `${number}: ${column}`);
     expect(accents(third.rows.slice(0, 5))).toEqual(['2: 4', '2: 18', '3: 3', '3: 19', '4: 2', '4: 20']);
     expect(accents(third.rows.slice(-4))).toEqual(['24: 2', '24: 20', '25: 3', '25: 19', '26: 4', '26: 18']);
+  });
+});
+
+describe('the drawing of a row from behind', () => {
+  test(`lets every float of the row hang before the bases that it passes, on 60 rows at random (${replay})`, () => {
+    const next = drawing(seed);
+    for (let row = 1; row <= 60; row += 1) {
+      const width = next(6, 30);
+      const plan = planned({ width, height: 6, capacity: width, chart: drawChart(next, width, 6) });
+      const number = next(1, 6);
+      const { model } = backCords(plan, { row: number });
+      const floats = rowFloats(colourRuns(plan.rows[number - 1]?.runs ?? []));
+      const hung = model.strings.flatMap(({ parts }) =>
+        parts.flatMap((part) => (part.is === 'line' && part.what === 'float' ? [part.path] : [])),
+      );
+      // Others come down to this row from an earlier one.
+      const inside = hung.filter((path) => (path[0]?.[1] ?? 0) > 0);
+      expect(inside.length).toBe(floats.length);
+      const bases = model.strings
+        .filter(({ role }) => role === 'base')
+        .map((string) => ({ id: string.id, path: stringPath(model, string) }));
+      const passed = inside.map((path) =>
+        crossingsOf([{ id: 'float', path }, ...bases])
+          .filter(({ strand, meets, x }) => strand === 'float' && meets !== 'float' && x > 0)
+          .filter(({ over }) => over),
+      );
+      const most = (counts: readonly number[]): number[] => [...counts].sort((a, b) => b - a);
+      const wanted = most(floats.map(({ columns }) => columns));
+      for (const [i, count] of most(passed.map(({ length }) => length)).entries())
+        expect(count).toBeGreaterThanOrEqual(wanted[i] ?? 0);
+    }
+  });
+
+  test('has left and right changed over, and each colour lower than the one before', () => {
+    const next = drawing(7);
+    const plan = planned({ width: 12, height: 14, capacity: 8, chart: drawChart(next, 12, 14) });
+    const cords = backCords(plan, { row: 5 });
+    expect(cords.model.view).toBe('back');
+    expect(cords.x(1) ?? 0).toBeGreaterThan(cords.x(30) ?? 0);
+    const lows = new Map<string, number>();
+    for (const { id, parts } of cords.model.strings)
+      for (const part of parts)
+        if (part.is === 'line' && part.what === 'float' && (part.path[0]?.[1] ?? 0) > 0)
+          lows.set(id, Math.max(...part.path.map(([, y]) => y)));
+    expect(new Set([...lows.values()].map((y) => y.toFixed(2))).size).toBe(lows.size);
   });
 });

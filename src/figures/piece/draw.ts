@@ -178,6 +178,18 @@ const turns = ({ shape }: Place): boolean => /^(forward-backward|backward-forwar
 const COARSE = { front: 0.23, back: 0.12 } as const;
 const MANY = 300;
 
+/** The tied knots of each row. */
+function tiedIn(model: PieceModel): Map<number, Place[]> {
+  const byRow = new Map<number, Place[]>();
+  for (const place of model.places) {
+    if (!place.knot) continue;
+    const row = byRow.get(place.knot.row);
+    if (row) row.push(place);
+    else byRow.set(place.knot.row, [place]);
+  }
+  return byRow;
+}
+
 /** Depth from which a string on its way from knot to knot hangs free of both, in d. */
 const FREE = 0.85;
 
@@ -197,6 +209,8 @@ export interface PiecePart {
  */
 export class PiecePainter {
   private model!: PieceModel;
+  /** The tied knots of the model, by their rows. */
+  private tied: ReadonlyMap<number, readonly Place[]> = new Map();
   private readonly id: string;
   private readonly level: Level;
   private readonly fineness: Fineness;
@@ -215,6 +229,7 @@ export class PiecePainter {
   /** The parts of the piece as the model has it, seen from the model's side. */
   parts(model: PieceModel): PiecePart[] {
     this.model = model;
+    this.tied = tiedIn(model);
     const rows = this.level === 'cell' ? [{ key: 'cells', svg: cellLevel(model) }] : this.knots();
     const under = this.level === 'cell' ? [] : this.windings();
     const [behind, passing] = this.level === 'cell' ? [[], []] : [this.behind(), this.passing()];
@@ -400,7 +415,7 @@ export class PiecePainter {
   private knots(): PiecePart[] {
     const { model } = this;
     const back = model.view === 'back';
-    const byRow = this.tied();
+    const byRow = this.tied;
     // On its way a string comes out from under one knot, hangs free of all, and goes in under the next.
     const [low, free] = [new Map<number, string>(), new Map<number, string>()];
     const note = (where: Map<number, string>, string: PieceString, path: Path, y: number | undefined): void => {
@@ -449,7 +464,7 @@ export class PiecePainter {
   /** What of the knots lies behind the base strings, row by row. */
   private windings(): PiecePart[] {
     return [
-      ...[...this.tied()].map(([row, all]) => {
+      ...[...this.tied].map(([row, all]) => {
         const parted = all.filter((place) => this.parted(place, all));
         return { key: `under-${row}`, svg: parted.length > 0 ? this.rowOf(row, parted, UNDER) : '' };
       }),
@@ -457,17 +472,9 @@ export class PiecePainter {
     ];
   }
 
-  /** The tied knots of each row. */
-  private tied(): Map<number, Place[]> {
-    const byRow = new Map<number, Place[]>();
-    for (const place of this.model.places)
-      if (place.knot) byRow.set(place.knot.row, [...(byRow.get(place.knot.row) ?? []), place]);
-    return byRow;
-  }
-
   /** The knots of a row, in tying order from the front: what of them lies before the base strings, or what lies behind. */
   private rowOf(row: number, all: readonly Place[], layer: '' | typeof UNDER): string {
-    const whole = this.tied().get(row) ?? [];
+    const whole = this.tied.get(row) ?? [];
     const nameOf = (place: Place): string => place.shape + (layer || (this.parted(place, whole) ? OVER : ''));
     const places = this.model.view === 'back' ? [...inOrder(all)].reverse() : inOrder(all);
     const uses: string[][] = [];

@@ -31,12 +31,17 @@ const NEAR = 0.3;
  */
 export function inRuns<One extends Drawn>(stretches: readonly One[]): Runs<One> {
   const marks: Mark[][] = stretches.map(() => []);
+  const boxes = stretches.map(({ path }) => boxOf(path));
+  const blocks = stretches.map(({ path }) => blocksOf(path));
   for (const [i, one] of stretches.entries())
-    for (let j = i; j < stretches.length; j += 1)
-      for (const [at, there, above] of meetings(one.path, (stretches[j] as One).path, i === j)) {
+    for (let j = i; j < stretches.length; j += 1) {
+      // Of a large piece hardly any two stretches meet, and there are very many pairs of them.
+      if (apart(boxes[i] as Box, boxes[j] as Box)) continue;
+      for (const [at, there, above] of meetings(one.path, (stretches[j] as One).path, blocks[j] ?? [], i === j)) {
         marks[i]?.push({ at, over: above });
         marks[j]?.push({ at: there, over: !above });
       }
+    }
   const [low, high]: [One[], One[]] = [[], []];
   for (const [i, one] of stretches.entries()) {
     const own = (marks[i] ?? []).sort((a, b) => a.at - b.at);
@@ -53,24 +58,61 @@ export function inRuns<One extends Drawn>(stretches: readonly One[]): Runs<One> 
   return { low: deepestFirst(low), high: deepestFirst(high) };
 }
 
+type Box = readonly [left: number, top: number, right: number, bottom: number];
+
+function boxOf(path: Path): Box {
+  let [left, top, right, bottom] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const [x, y] of path) {
+    left = Math.min(left, x);
+    top = Math.min(top, y);
+    right = Math.max(right, x);
+    bottom = Math.max(bottom, y);
+  }
+  return [left, top, right, bottom];
+}
+
+const apart = (one: Box, other: Box): boolean =>
+  one[2] < other[0] || other[2] < one[0] || one[3] < other[1] || other[3] < one[1];
+
 const nearest = (path: Path): number => path.reduce((most, [, , z]) => Math.max(most, z), Number.NEGATIVE_INFINITY);
 const deepestFirst = <One extends Drawn>(all: readonly One[]): One[] =>
   [...all].sort((a, b) => nearest(a.path) - nearest(b.path));
 
+/** So many pieces of a line share a box. */
+const BLOCK = 8;
+
+/** The boxes of a line, one after the other. */
+function blocksOf(path: Path): Box[] {
+  const blocks: Box[] = [];
+  for (let from = 0; from + 1 < path.length; from += BLOCK) blocks.push(boxOf(path.slice(from, from + BLOCK + 1)));
+  return blocks;
+}
+
 /** Where two stretches, or two parts of one, cross in the picture: how far along either, and whether the first lies over. */
-function meetings(p: Path, q: Path, same: boolean): [at: number, there: number, above: boolean][] {
+function meetings(
+  p: Path,
+  q: Path,
+  blocks: readonly Box[],
+  same: boolean,
+): [at: number, there: number, above: boolean][] {
   const met: [number, number, boolean][] = [];
   for (let i = 0; i + 1 < p.length; i += 1) {
     const [a, b] = [p[i] as Point, p[i + 1] as Point];
+    const own = boxOf([a, b]);
     let along = 0;
     for (let j = same ? i + 1 : 0; j + 1 < q.length; j += 1) {
+      // Parts of one bend are told by how far they lie along it, so there no piece is left out.
+      if (!same && j % BLOCK === 0 && apart(own, blocks[j / BLOCK] as Box)) {
+        j += BLOCK - 1;
+        continue;
+      }
       const [c, d] = [q[j] as Point, q[j + 1] as Point];
       if (same) {
         along += distance(c, d);
         if (along < BEND) continue;
       }
-      if (Math.max(a[0], b[0]) < Math.min(c[0], d[0]) || Math.min(a[0], b[0]) > Math.max(c[0], d[0])) continue;
-      if (Math.max(a[1], b[1]) < Math.min(c[1], d[1]) || Math.min(a[1], b[1]) > Math.max(c[1], d[1])) continue;
+      if (own[2] < Math.min(c[0], d[0]) || own[0] > Math.max(c[0], d[0])) continue;
+      if (own[3] < Math.min(c[1], d[1]) || own[1] > Math.max(c[1], d[1])) continue;
       const [px, py, qx, qy] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
       const cross = px * qy - py * qx;
       if (Math.abs(cross) < ALONGSIDE * Math.hypot(px, py) * Math.hypot(qx, qy) || cross === 0) continue;

@@ -6,6 +6,7 @@ import { loneString } from './lone-string.ts';
 import { carryBehind, float, letOut, takeIn } from './moves.ts';
 import { rowEnd } from './row-end.ts';
 import { forward, forwardBackward, halfHitch } from './row-knot.ts';
+import { sideFold } from './side-fold.ts';
 import { squareFirstHalf, squareKnot, squareSpiral } from './square-knot.ts';
 import type { Tying } from './tying.ts';
 
@@ -18,6 +19,7 @@ export type KnotName =
   | 'backward-forward'
   | 'larks-head'
   | 'lone-string'
+  | 'side-fold'
   | 'gathering-right'
   | 'gathering-left'
   | 'row-end-right'
@@ -69,6 +71,7 @@ export const knots: Record<KnotName, Pattern> = {
   'take-in': { bundled: true, least: 2, tie: takeIn },
   'take-in-right': { bundled: true, least: 2, mirrorOf: 'take-in' },
   'lone-string': { bundled: false, tie: () => loneString },
+  'side-fold': { bundled: false, tie: () => sideFold },
   'square-first-half': { bundled: true, tie: squareFirstHalf },
   'square-second-half': { bundled: true, mirrorOf: 'square-first-half' },
   'square-knot': { bundled: true, tie: squareKnot },

@@ -1,4 +1,4 @@
-import { fitCells, smallerCells } from './marking.ts';
+import { fitCells, sharesOf, smallerCells, takeShare } from './marking.ts';
 import { type Steps, stepsOf } from './steps.ts';
 
 /** The frame that everything is measured in. A window shows the same, larger or smaller. */
@@ -7,11 +7,17 @@ const WIDTH = 1280;
 const SAFE = 28.4;
 /** Labels that stand side by side are this far apart. */
 const APART = 8;
-/** From the size for few words to a tight one; `src/styles/frames.css` says what each means. */
+/** From the size for very few words to a tight one; `src/styles/frames.css` says what each means. */
+const LARGEST = -1;
 const TIGHTEST = 7;
-/** The size of a drawing’s caption, and of what is entered beside one: larger, it would take the drawing’s room. */
+/** Lists and what has parts begin here: they are looked over, and not read in one go. */
+const LISTED = 0;
+/**
+ * The size of a drawing’s caption, of what is entered beside one, and of steps, whose heading stands beside the buttons:
+ * larger, words would take the room of the drawing or of the buttons.
+ */
 const PLAIN = 2;
-/** An exercise is asked one size smaller than words that stand alone, so that there is room for what is said of it. */
+/** An exercise is asked smaller than words that stand alone, so that there is room for what is said of it. */
 const ASKED = 1;
 
 const bodyOf = (frame: HTMLElement): HTMLElement | null => frame.querySelector('[data-frame-body]');
@@ -38,10 +44,28 @@ function overflows(frame: HTMLElement, steps: Steps, turn: readonly number[]): b
 
 /** The largest size that a frame is begun with. */
 function largestOf(frame: HTMLElement): number {
-  if (['plate', 'knot', 'try-it', 'opening'].includes(frame.dataset['kind'] ?? '')) return PLAIN;
+  const { kind = '' } = frame.dataset;
+  if (['plate', 'knot', 'try-it', 'opening'].includes(kind)) return PLAIN;
+  if (['prose', 'caution', 'aside'].includes(kind)) return LARGEST;
   const asked = frame.querySelector<HTMLElement>('.exercise')?.dataset['kind'];
-  if (asked === undefined) return 0;
+  if (asked === undefined) return LISTED;
   return ['mark', 'row', 'spot', 'order'].includes(asked) ? PLAIN : ASKED;
+}
+
+/** A case that is worked stands in one column or in two, whichever lets it be larger; a chart to mark may give way a little. */
+function* waysOf(frame: HTMLElement, turn: number): Generator<void> {
+  const isCase = turn === 0 && frame.querySelector('[data-level="worked"] .worked-case .working > :nth-child(3)');
+  if (isCase)
+    for (const columns of ['1', '2']) {
+      frame.dataset['columns'] = columns;
+      yield;
+    }
+  else if (frame.querySelector('.mark-grid'))
+    for (const share of sharesOf(frame)) {
+      takeShare(frame, share);
+      yield;
+    }
+  else yield;
 }
 
 /** The size of each turn of a frame, as it was fitted, and the size that it needs with what has been said of an answer. */
@@ -51,22 +75,31 @@ const grown = new WeakMap<HTMLElement, number>();
 /** Steps of a frame that has been fitted: each in the size of its turn. */
 export function fittedSteps(frame: HTMLElement): Steps {
   const steps = stepsOf(frame);
+  const { whole } = steps;
+  const take = (step: number) => {
+    const fitted = sizes.get(frame);
+    if (!fitted) return;
+    const turn = turnsOf(steps).findIndex((each) => step <= (each.at(-1) ?? 0));
+    const size = String(Math.max(fitted[turn] ?? fitted.at(-1) ?? PLAIN, grown.get(frame) ?? LARGEST));
+    if (frame.dataset['fit'] !== size) frame.dataset['fit'] = size;
+  };
   return {
     ...steps,
     show: (step) => {
       steps.show(step);
-      const fitted = sizes.get(frame);
-      if (!fitted) return;
-      const turn = turnsOf(steps).findIndex((each) => step <= (each.at(-1) ?? 0));
-      const size = String(Math.max(fitted[turn] ?? fitted.at(-1) ?? PLAIN, grown.get(frame) ?? 0));
-      if (frame.dataset['fit'] !== size) frame.dataset['fit'] = size;
+      take(step);
     },
+    ...(whole && {
+      whole: () => {
+        whole();
+        take(steps.count - 1);
+      },
+    }),
   };
 }
 
-/** The heading and all but the first word on the answer give way, and then the chart; says whether that is enough. */
+/** The chart gives way; says whether that is enough. */
 function giveWay(frame: HTMLElement, body: HTMLElement): boolean {
-  frame.setAttribute('data-full', '');
   while (isTooMuch(body)) if (!smallerCells(frame)) return false;
   return true;
 }
@@ -85,10 +118,14 @@ export function refit(frame: HTMLElement, said: Element | null): void {
   // A case that is worked through has the figures it was built with.
   if (!body || !fitted || frame.querySelector('[data-phase="worked"]')) return;
   fitCells(frame);
-  for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
-    frame.dataset['fit'] = String(size);
-    grown.set(frame, size);
-    if (!isTooMuch(body)) return;
+  // Where smaller words are not enough, the heading goes, and all but the first word on the answer.
+  for (const full of [false, true]) {
+    frame.toggleAttribute('data-full', full);
+    for (let size = fitted.at(-1) ?? PLAIN; size <= TIGHTEST; size += 1) {
+      frame.dataset['fit'] = String(size);
+      grown.set(frame, size);
+      if (!isTooMuch(body)) return;
+    }
   }
   if (!giveWay(frame, body)) said?.scrollIntoView({ block: 'nearest' });
 }
@@ -180,7 +217,7 @@ export function fitLabels(frame: HTMLElement): void {
 }
 
 /**
- * Fits frames: each turn of a frame gets the largest of eight sizes at which nothing is cut. Prose that is too long at
+ * Fits frames: each turn of a frame gets the largest of nine sizes at which nothing is cut. Prose that is too long at
  * the smallest is shown in pages. Both windows measure in a frame of one size, so they come to the same.
  *
  * @param deck holds the frames
@@ -202,10 +239,10 @@ export function fitFrames(deck: HTMLElement, frames: readonly HTMLElement[]): vo
     const steps = stepsOf(frame);
     const body = bodyOf(frame);
     let fits = true;
-    const fitted = turnsOf(steps).map((turn) => {
+    const fitted = turnsOf(steps).map((turn, at) => {
       for (let size = largestOf(frame); size <= TIGHTEST; size += 1) {
         frame.dataset['fit'] = String(size);
-        if (!overflows(frame, steps, turn)) return size;
+        for (const _ of waysOf(frame, at)) if (!overflows(frame, steps, turn)) return size;
       }
       fits = false;
       return TIGHTEST;

@@ -1,7 +1,10 @@
-/** A band of rows of a chart, in units of its drawing. */
+import type { PlaceInChart } from './place.ts';
+
+/** A band of rows of a chart, in units of its drawing, and where in the chart it lies. */
 export interface Band {
   readonly from: number;
   readonly to: number;
+  readonly place: PlaceInChart;
 }
 
 /** Drawings of a whole chart. */
@@ -16,11 +19,13 @@ const BELOW = 4;
 
 interface Sheet {
   readonly top: number;
+  readonly width: number;
   readonly height: number;
 }
 const sheetOf = (chart: SVGSVGElement): Sheet | null => {
   const sheet = chart.querySelector(':scope > .f-sheet');
-  return sheet && { top: Number(sheet.getAttribute('y')), height: Number(sheet.getAttribute('height')) };
+  const size = (name: string): number => Number(sheet?.getAttribute(name));
+  return sheet && { top: size('y'), width: size('width'), height: size('height') };
 };
 const numbersOf = (chart: SVGSVGElement) => [...chart.querySelectorAll<SVGTextElement>(':scope > text')];
 const placeOf = (number: SVGTextElement): number => Number(number.getAttribute('y'));
@@ -42,8 +47,12 @@ export function bandsOf(chart: SVGSVGElement): readonly Band[] {
   const count = Math.round(sheet.height / cell);
   if (count <= MOST_ROWS) return [];
   const bands = Math.ceil(count / BAND_ROWS);
-  const edge = (band: number): number => sheet.top + Math.round((count * band) / bands) * cell;
-  return Array.from({ length: bands }, (_, band) => ({ from: edge(band), to: edge(band + 1) }));
+  const rowAt = (band: number): number => Math.round((count * band) / bands);
+  const columns = Math.round(sheet.width / cell);
+  return Array.from({ length: bands }, (_, band) => {
+    const [from, to] = [rowAt(band), rowAt(band + 1)];
+    return { from: sheet.top + from * cell, to: sheet.top + to * cell, place: { columns, rows: count, from, to } };
+  });
 }
 
 /** Shows one band of a chart with the numbers of its columns above it, or the whole chart. */

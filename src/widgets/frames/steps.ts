@@ -1,5 +1,6 @@
-import { rowBandsOf, showRows } from './marking.ts';
+import { type RowBand, rowBandsOf, showRows } from './marking.ts';
 import { bandsOf, CHARTS, showBand } from './near.ts';
+import { showPlace } from './place.ts';
 
 /** What a frame brings one after the other. */
 export interface Steps {
@@ -13,6 +14,8 @@ export interface Steps {
   readonly turns?: readonly (readonly number[])[];
   /** The step that stands there when the showing has gone on to other frames; left out, the last. */
   readonly done?: number;
+  /** Shows all of what is else shown in parts, as it is seen among all frames and on paper. */
+  readonly whole?: () => void;
 }
 
 const all = (within: Element, wanted: string): HTMLElement[] => [...within.querySelectorAll<HTMLElement>(wanted)];
@@ -44,23 +47,27 @@ function stages(row: HTMLElement): Steps {
 
 /**
  * A case worked through, line by line; then the exercise takes its place. A fault is first found, and then named; a high
- * chart to mark is shown whole, and then in bands.
+ * chart to mark comes in bands.
  */
 function exerciseSteps(frame: HTMLElement, exercise: HTMLElement): Steps {
   const lines = exercise.dataset['level'] === 'worked' ? all(exercise, '.worked-case .working > li') : [];
   const reveal = oneByOne(lines.map((line) => [line]));
   const before = exercise.dataset['level'] === 'worked' ? reveal.count : 0;
   const bands = exercise.dataset['kind'] === 'mark' ? rowBandsOf(exercise) : [];
-  const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : ['asked', ...bands.map(() => 'asked')];
+  const asked = bands.length > 0 ? bands.map(() => 'asked') : ['asked'];
+  const phases = exercise.dataset['kind'] === 'spot' ? ['where', 'what'] : asked;
+  const ask = (phase: string | undefined, band: RowBand | null) => {
+    exercise.dataset['phase'] = phase;
+    if (exercise.dataset['kind'] === 'mark') showRows(frame, band);
+  };
   return {
     count: before + phases.length,
     // The last line of the working has all the others above it; what is asked then has the frame to itself.
     turns: [...(before > 0 ? [[before - 1]] : []), phases.map((_, phase) => before + phase)],
-    ...(bands.length > 0 ? { done: before } : {}),
+    ...(bands.length > 0 ? { done: before, whole: () => ask('asked', null) } : {}),
     show: (step) => {
-      exercise.dataset['phase'] = step < before ? 'worked' : phases[step - before];
+      ask(step < before ? 'worked' : phases[step - before], bands[step - before] ?? null);
       reveal.show(step);
-      if (exercise.dataset['kind'] === 'mark') showRows(frame, bands[step - before - 1] ?? null);
     },
   };
 }
@@ -74,8 +81,10 @@ function chartParts(frame: HTMLElement, chart: SVGSVGElement): Steps | null {
     done: 0,
     turns: [[0]],
     show: (step) => {
-      frame.toggleAttribute('data-near', step > 0);
-      showBand(chart, bands[step - 1] ?? null);
+      const band = bands[step - 1];
+      frame.toggleAttribute('data-near', band !== undefined);
+      showBand(chart, band ?? null);
+      showPlace(frame, band?.place ?? null);
     },
   };
 }
@@ -92,7 +101,7 @@ export function stepsOf(frame: HTMLElement): Steps {
   const paged = Number(frame.dataset['pages'] ?? 0);
   if (paged > 1) return pages(body, paged);
   const knot = body.querySelector<HTMLElement>('.stages');
-  if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 2) return stages(knot);
+  if (knot && frame.dataset['kind'] === 'knot' && knot.children.length > 1) return stages(knot);
   const exercise = body.querySelector<HTMLElement>(
     '.exercise:is([data-level="worked"], [data-kind="spot"], [data-kind="mark"])',
   );

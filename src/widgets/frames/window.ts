@@ -110,8 +110,10 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
       each.toggleAttribute('data-now', each === frame);
       each.toggleAttribute('data-soon', each === next && each !== frame);
     }
-    for (const [at, { count, show: reveal, done = count - 1 }] of steps.entries())
-      reveal(at + 1 === place.frame ? place.step : at + 1 < place.frame ? done : 0);
+    for (const [at, { count, show: reveal, done = count - 1, whole }] of steps.entries())
+      if (at + 1 === place.frame) reveal(place.step);
+      else if (whole && frameAt(at + 1) !== next) whole();
+      else reveal(at + 1 < place.frame ? done : 0);
     root.toggleAttribute('data-dark', show.dark && role === 'room');
     root.toggleAttribute('data-ends', next === frame);
     for (const [wish, on] of [
@@ -218,6 +220,9 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     for (const frame of frames) frame.querySelector('[data-frame-body]')?.toggleAttribute('inert', open);
     paint();
     if (open) frameAt(here().frame)?.querySelector<HTMLElement>('.frame-number')?.focus();
+    // The room would see the mark of the focus on a number that leads nowhere now.
+    else if (document.activeElement instanceof HTMLElement && document.activeElement.matches('.frame-number'))
+      document.activeElement.blur();
     if (open) for (const frame of frames) fitLabels(frame);
   }
   function setTool(next: typeof tool): void {
@@ -525,6 +530,8 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     if (others) paint();
     else own.show(placeIn(deck, here()).step);
     refit(frame, frame.querySelector('.exercise-say')?.lastElementChild ?? null);
+    // A drawing may have become smaller.
+    fitLabels(frame);
   }
 
   function wake(): void {
@@ -554,6 +561,11 @@ function begin(root: HTMLElement, deckRoot: HTMLElement): void {
     watch.observe(deckRoot, { ...seen, attributes: true, attributeFilter: ['hidden'] });
     root.setAttribute('data-awake', '');
   });
+  // On paper nothing comes in parts.
+  addEventListener('beforeprint', () => {
+    for (const { whole } of steps) whole?.();
+  });
+  addEventListener('afterprint', paint);
   matchMedia(WIDE).addEventListener('change', wake);
   addEventListener('resize', () => paintLabels());
   function paintLabels(): void {

@@ -1,11 +1,12 @@
 import { createUniqueId, For, type JSX, Show } from 'solid-js';
 import { basesFor, type KnotName, STRING_COLOURS, type StringColour } from '../../figures/strand/index.ts';
+import type { Hand } from '../../store/hand.ts';
 import { bundleName, knotTitle } from '../../words/knot-stages.ts';
 import { capital } from '../../words/numbers.ts';
 import { allOfBundle, cordName } from '../../words/strand-words.ts';
 import { Choice } from '../choice.tsx';
 import { WholeNumber } from '../whole-number.tsx';
-import type { ColouredPart, Hand, KnotState } from './knot-state.ts';
+import type { ColouredPart, KnotState } from './knot-state.ts';
 
 const HANDS: readonly Hand[] = ['right', 'left'];
 const HAND_WORDS: Readonly<Record<Hand, string>> = { right: 'right-handed', left: 'left-handed, as in a mirror' };

@@ -1,4 +1,4 @@
-import { type Accessor, createMemo, createSignal } from 'solid-js';
+import { type Accessor, createMemo, createSignal, onCleanup } from 'solid-js';
 import {
   basesFor,
   type KnotName,
@@ -8,8 +8,8 @@ import {
   strandModel,
   stringPaint,
 } from '../../figures/strand/index.ts';
+import { type Hand, shownHand, subscribeHand } from '../../store/hand.ts';
 
-export type Hand = 'right' | 'left';
 /** Whose colour can be chosen: a string by its id, or all strings of the base as one, `base`. */
 export type ColouredPart = string;
 
@@ -44,7 +44,11 @@ export function createKnotState(first: {
   const [knot, setKnot] = createSignal(first.knot);
   const [moment, setMoment] = createSignal(first.moment);
   const [wanted, setStrands] = createSignal(first.strands);
-  const [hand, setHand] = createSignal<Hand>('right');
+  // The page's hand, until the learner chooses one here.
+  const [ofPage, setOfPage] = createSignal(shownHand());
+  onCleanup(subscribeHand(() => setOfPage(shownHand())));
+  const [chosen, setHand] = createSignal<Hand | null>(null);
+  const hand = () => chosen() ?? ofPage();
   const [colours, setColours] = createSignal<Readonly<Record<ColouredPart, StringColour | null>>>({});
   const strands = () => {
     const [least, most] = basesFor(knot());

@@ -2,7 +2,7 @@ import { createMemo, createSignal, type JSX, onCleanup, onMount, Show } from 'so
 import type { Fit } from '../../solver/piece.ts';
 import { type Plan, planPiece } from '../../solver/plan.ts';
 import type { Problem } from '../../solver/problem.ts';
-import { type Follows, splitName } from '../../store/own-figures.ts';
+import { FOLLOWS, type Follows, splitName } from '../../store/own-figures.ts';
 import { ownPlanInput, threadOf } from '../../store/own-reading.ts';
 import { loadPreferences, savePreferences, subscribePreferences } from '../../store/preferences.ts';
 import { fitWords } from '../../words/fit-words.ts';
@@ -23,7 +23,7 @@ interface Props {
   charts: readonly ChartChoice[];
 }
 
-const FOLLOWS: Readonly<Record<Follows, string>> = { steps: 'your steps', chart: 'the shape of the chart' };
+const FOLLOWED: Readonly<Record<Follows, string>> = { steps: 'your steps', chart: 'the shape of the chart' };
 
 const UNITS: Readonly<Record<UnitSystem, string>> = { metric: 'centimetres', inches: 'inches' };
 
@@ -100,9 +100,9 @@ export function YourPiece(props: Props): JSX.Element {
           <Show when={shaped()}>
             <Choice
               legend="The outline follows"
-              choices={['steps', 'chart'] as const satisfies readonly Follows[]}
+              choices={FOLLOWS}
               value={wanted()}
-              words={(each) => FOLLOWS[each]}
+              words={(each) => FOLLOWED[each]}
               onValue={(follows) => own.change({ follows })}
             />
           </Show>

@@ -76,16 +76,18 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
           </section>
         )}
       </For>
-      <For each={props.sheet.worked}>
-        {(worked) => (
-          <section class="paper-worked">
-            <h3>A case like these, worked through</h3>
-            <Question words={worked.question} />
-            <Show when={worked.svg}>{(svg) => <div class="paper-plate" innerHTML={svg()} />}</Show>
-            <Working steps={worked.steps} />
-          </section>
-        )}
-      </For>
+      <div class="paper-cases">
+        <For each={props.sheet.worked}>
+          {(worked) => (
+            <section class="paper-worked">
+              <h3>A case like these, worked through</h3>
+              <Question words={worked.question} />
+              <Show when={worked.svg}>{(svg) => <div class="paper-plate" innerHTML={svg()} />}</Show>
+              <Working steps={worked.steps} />
+            </section>
+          )}
+        </For>
+      </div>
     </article>
   );
 }

@@ -38,6 +38,7 @@ export const COURSES: Partial<Record<KnotName, Courses>> = {
   },
   'larks-head': { loose: { fold: '-own +bar -bar +own +own -bar +bar -own' } },
   'lone-string': { loose: { lone: '-own +bar -bar +own -own +bar -bar +own' } },
+  'side-fold': { loose: { fold: '+ring -ring' } },
   'gathering-right': { loose: { single: forward } },
   'carry-behind': { loose: { leading: '-base' } },
   'let-out': { loose: { freed: '-leading', leading: '+freed' } },

@@ -1,13 +1,33 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { knotStage, PLATE_LIMIT, stageSentences, stagesMarkup, stopsOf } from '../../src/components/knot-plate.ts';
-import { lean, shortPath } from '../../src/components/lean-drawing.ts';
-import { halvesOf, standAlone } from '../../src/components/stand-alone.ts';
-import { drawModel, type KnotName, knots, type Stop, strandModel } from '../../src/figures/strand/index.ts';
+import { halvesOf, standAlone } from '../../../src/components/stand-alone.ts';
+import {
+  drawModel,
+  type KnotName,
+  knots,
+  mirrorId,
+  type Stop,
+  type StrandModel,
+  strandModel,
+} from '../../../src/figures/strand/index.ts';
+import {
+  type KnotPlate,
+  knotStage,
+  PLATE_LIMIT,
+  platePieces,
+  plateStages,
+  plateWords,
+  stageSentences,
+  stagesMarkup,
+  stopsOf,
+} from '../../../src/widgets/knot/knot-plate.ts';
+
+import { lean, shortPath } from '../../../src/widgets/knot/lean-drawing.ts';
+import { mirroredWords } from '../../../src/words/knot-stages.ts';
 
 const busy = 30_000;
 const names = Object.keys(knots) as KnotName[];
-const read = (path: string): string => readFileSync(new URL(`../../src/${path}`, import.meta.url), 'utf8');
+const read = (path: string): string => readFileSync(new URL(`../../../src/${path}`, import.meta.url), 'utf8');
 
 /** Path data as commands with their figures, one command for each piece, however it is written. */
 function pieces(data: string): string[] {
@@ -97,6 +117,69 @@ describe('a plate of a knot in stages', { timeout: busy }, () => {
     expect(light.length).toBeLessThanOrEqual(PLATE_LIMIT);
     expect(light).toContain('k-twist');
     expect(heavy).not.toContain('k-twist');
+  });
+});
+
+describe('a plate of knots for the left hand', { timeout: busy }, () => {
+  const right = (plate: KnotPlate) => plateStages(plate);
+  const left = (plate: KnotPlate) => plateStages(plate, 'left');
+  /** Every knot and every stopping point, round one string and round three. */
+  const every = names.flatMap((knot) =>
+    [1, 3].map((strands): KnotPlate => ({ knots: [knot], stages: stopsOf(knot), strands })),
+  );
+
+  it('has the mirrored model: each string meets the other one’s mirror image, over and under as before', () => {
+    for (const plate of every)
+      for (const [i, stage] of left(plate).entries()) {
+        const other = right(plate)[i]?.model;
+        const bases = other?.strands.filter(({ id }) => /^base-\d+$/.test(id)).length ?? 0;
+        const courses = (model: StrandModel | undefined, id: (of: string) => string) =>
+          new Map(
+            model?.strands.map((strand) => [
+              id(strand.id),
+              model.crossings
+                .filter(({ strand: of }) => of === strand.id)
+                .map((one) => `${one.over ? '+' : '-'}${id(one.meets)}`),
+            ]),
+          );
+        const seen = courses(stage.model, (of) => of);
+        const wanted = courses(other, (of) => mirrorId(of, bases));
+        expect(seen, `${stage.knot} ${stage.stop}`).toEqual(wanted);
+        for (const { id, path } of stage.model.strands) {
+          const twin = other?.strands.find(({ id: of }) => mirrorId(of, bases) === id)?.path ?? [];
+          expect(path.map(([x, y, z]) => [x, y, z].map((u) => u + 0))).toEqual(
+            twin.map(([x, y, z]) => [-x, y, z].map((u) => u + 0)),
+          );
+        }
+      }
+  });
+
+  it('says what the hands do with left and right, forward and backward exchanged, and nothing else changed', () => {
+    for (const plate of every) {
+      const [mine, built] = [stageSentences(left(plate)), stageSentences(right(plate))];
+      expect(mine).toEqual(built.map(mirroredWords));
+    }
+    expect(mirroredWords('Backward over the left, forward to the Right')).toBe(
+      'Forward over the right, backward to the Left',
+    );
+  });
+
+  it('names the knot that this motion makes, and shows it as that knot is shown', () => {
+    const pairs = [
+      ['forward', 'backward'],
+      ['forward-backward', 'backward-forward'],
+      ['let-out', 'let-out-right'],
+      ['gathering-left', 'gathering-right'],
+    ] as const;
+    for (const [knot, other] of pairs) {
+      const plate = (name: KnotName): KnotPlate => ({ knots: [name], stages: stopsOf(name), strands: 3 });
+      expect(platePieces(plate(knot), 'a', 'left')).toEqual(platePieces(plate(other), 'a', 'right'));
+    }
+    expect(plateWords(left({ knots: ['forward'], stages: ['drawn-up'], strands: 1 }))).toMatch(/^Backward knot,/);
+    // A first half is the first for either hand, though the other string begins it.
+    const half = left({ knots: ['square-first-half'], stages: ['laid-over'], strands: 2 });
+    expect(plateWords(half)).toMatch(/^Square knot, first half,/);
+    expect(half[0]?.sentence).toBe('Lay the right string over the core and under the left string.');
   });
 });
 
