@@ -4,11 +4,11 @@ import { type HTMLElement, NodeType, parse } from 'node-html-parser';
 import type { Section } from '../../src/words/search.ts';
 
 /**
- * Questions, controls, drawings, files to keep and what stands in their place are not read: a search leads to where a
- * thing is taught. Nor are passages that are not so of the worked example: beside those that are they would contradict.
+ * Questions, the tools of a lesson, controls, drawings, files to keep and what stands in their place are not read: a
+ * search leads to where a thing is taught. Nor are passages that are not so of the worked example: beside those that are they would contradict.
  */
 const UNREAD =
-  'script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches], [data-when][hidden], a[download]';
+  '.lesson-tools, script, style, svg, template, noscript, nav, form, button:not(.term), astro-island, figure details, .exercise, .only-print, [data-unsearched], [data-needs-script], [data-units=inches], [data-when][hidden], a[download]';
 
 const plain = (text: string): string => text.replace(/\s+/g, ' ').trim();
 

@@ -94,6 +94,8 @@ const FIGURES: readonly {
   readonly options?: Readonly<Record<string, unknown>>;
   /** Another example than the lantern. */
   readonly example?: string;
+  /** What tells it from a figure of the same title. */
+  readonly apart?: string;
 }[] = [
   { name: 'chart' },
   { name: 'row-read', options: { row: 16 } },
@@ -103,9 +105,9 @@ const FIGURES: readonly {
   { name: 'trial-row' },
   { name: 'trial-row', options: { crowded: true } },
   { name: 'folds-why' },
-  { name: 'bar', options: { stage: 'capacity' } },
-  { name: 'bar', options: { stage: 'shared' } },
-  { name: 'bar', options: { stage: 'fitted' } },
+  { name: 'bar', options: { stage: 'capacity' }, apart: 'Every place of the bar is taken.' },
+  { name: 'bar', options: { stage: 'shared' }, apart: 'The spare strings are shared out.' },
+  { name: 'bar', options: { stage: 'fitted' }, apart: 'This is the answer.' },
   { name: 'ways-to-hang' },
   { name: 'placing' },
   { name: 'cut-strings' },
@@ -114,7 +116,7 @@ const FIGURES: readonly {
   { name: 'steady-ring' },
   { name: 'steady-ring', options: { turned: true } },
   { name: 'outline' },
-  { name: 'outline', options: { show: 'bundles' } },
+  { name: 'outline', options: { show: 'bundles' }, apart: 'It shows the bundle of each row.' },
   { name: 'opening' },
   { name: 'row', options: { row: 1 } },
   { name: 'row', options: { row: 'full-width-row' } },
@@ -149,7 +151,7 @@ function momentOf(plan: MomentPlan, { moment }: Readonly<Record<string, unknown>
 export function figurePlates(): GalleryPlate[] {
   const missing = Object.keys(figures).filter((figure) => !FIGURES.some(({ name }) => name === figure));
   if (missing.length > 0) throw new Error(`The gallery has no place for the figure '${missing[0]}' yet.`);
-  return FIGURES.flatMap(({ name, options = {}, example = 'lantern' }): GalleryPlate[] => {
+  return FIGURES.flatMap(({ name, options = {}, example = 'lantern', apart }): GalleryPlate[] => {
     const { plan } = exampleOf(example);
     const said = Object.entries(options).map(([option, value]) => (value === true ? option : value));
     const file = [example, name, ...said].join('-');
@@ -157,7 +159,7 @@ export function figurePlates(): GalleryPlate[] {
       const drawn = plateFigure(name, plan, { ...options, ...also }, named);
       return {
         file: named,
-        title: momentOf(plan, options) + drawn.title,
+        title: [momentOf(plan, options) + drawn.title, ...(apart ? [apart] : [])].join(' '),
         told: drawn.description,
         svg: () => drawn.svg,
         ...rest,

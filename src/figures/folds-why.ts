@@ -22,9 +22,11 @@ export interface FoldsWhyPlan {
   readonly fit: Fit;
 }
 
-/** An odd side and the even one next to it; one of them is half of this plan's spare strings. */
+/** An odd side and the even one next to it; one of them is half of this plan's spare strings, where there are any. */
 function sidesOf({ fit }: FoldsWhyPlan): { odd: number; even: number } {
   const half = (fit.left.strands + fit.right.strands - fit.borrowed) / 2;
+  // The lesson speaks of five strands on a side.
+  if (half === 0) return { odd: 5, even: 6 };
   return half % 2 ? { odd: half, even: half + 1 } : { odd: Math.max(1, half - 1), even: Math.max(2, half) };
 }
 

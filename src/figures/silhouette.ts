@@ -52,7 +52,7 @@ function describe(plan: SilhouettePlan, options: SilhouetteOptions = {}) {
     row.leftBundle + row.rightBundle > best.leftBundle + best.rightBundle ? row : best,
   );
   return [
-    step<SilhouetteKey>('silhouette', { width: plan.fit.width, height: rows.length }),
+    step<SilhouetteKey>('silhouette', { width: plan.fit.width, height: rows.length, cells: differing ?? 1 }),
     differing === null || differing > 0
       ? step<SilhouetteKey>('silhouette-differs', { cells: differing ?? 0 })
       : step<SilhouetteKey>('silhouette-same'),

@@ -144,7 +144,7 @@ export function drawTiedRow(id: string, row: DrawnRow, title: string, descriptio
   const [begins, enters, here] = [row.begins, row.enters, row.at].map(place) as [number, number, number];
   const [first] = tied;
   let [x, y]: readonly [number, number] = [first ? comesTo(first) : enters, TIED.comes];
-  const arrival = cords(d`M${begins} ${top - 20}C${begins} ${top / 3} ${x} ${top / 2} ${x} ${y}`, 'l');
+  const arrival = cords(d`M${begins} ${top + 4}C${begins} ${top / 3} ${x} ${top / 2} ${x} ${y}`, 'l');
   // Behind the strings where it is carried there, or where the first knot begins on the other side of them.
   const hidden = row.carried || isFar(x - enters);
   if (hidden) behind += arrival;

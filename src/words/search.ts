@@ -49,7 +49,7 @@ export function excerpt(text: string, terms: readonly string[], room = 160): Run
 
 /** How many places were found, as it is said beside the field; `shown` of them at most are listed. */
 export function foundWords(count: number, query: string, shown: number): string {
-  if (count === 0) return `Nothing is said of “${query}”. Try one word of it, or look through the lessons.`;
+  if (count === 0) return `Nothing here speaks of “${query}”. Try another word, or look through the lessons.`;
   if (count === 1) return `One place speaks of “${query}”.`;
   const many = numberWord(count);
   return `${many[0]?.toUpperCase()}${many.slice(1)} places speak of “${query}”.${count > shown ? ` Here are the ${numberWord(shown)} likeliest.` : ''}`;

@@ -31,6 +31,11 @@ describe('the gallery of plates', { timeout: 60_000 }, () => {
   it('gives every file a name of its own, a title and its content in words', () => {
     const files = galleryFiles();
     expect(new Set(files.map(({ file }) => file)).size).toBe(files.length);
+    // Drawings of the same piece are told apart by what they show of it; in other units they are the same drawing.
+    const titled = files
+      .filter(({ file, units }) => /^lantern-(bar|outline|piece)/.test(file) && units !== 'inches')
+      .map(({ title }) => title);
+    expect(titled.filter((title, at) => titled.indexOf(title) !== at)).toEqual([]);
     for (const { file, title, told } of files) {
       expect(file).toMatch(/^[a-z0-9-]+$/);
       expect(title, file).toMatch(/^[A-Z0-9]/);

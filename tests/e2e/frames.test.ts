@@ -1,5 +1,6 @@
 import { expect, type Page, test } from '@playwright/test';
 import { getDocumentProxy } from 'unpdf';
+import { TOLD } from '../../src/store/progress/told.ts';
 import { axeFinds } from './axe.ts';
 import { LESSON_NAMES, LESSONS, type LessonName } from './learner.ts';
 import { awake, openOther } from './showing.ts';
@@ -659,11 +660,11 @@ async function anotherLikeIt(page: Page, id: string): Promise<void> {
 /**
  * Gives an answer that is wrong, as the kind of exercise has it: in every figure, in a cell, in a choice, a place and its
  * name, in knots or steps in a wrong order, in no point of what was explained. Some ways of answering may be right by
- * chance, so each `turn` answers otherwise.
+ * chance, so each `turn` answers otherwise. Says what the exercise made of it.
  */
-function answerWrongly(page: Page, id: string, turn: number): Promise<void> {
+function answerWrongly(page: Page, id: string, turn: number): Promise<string> {
   return page.evaluate(
-    async ({ id, turn }) => {
+    async ({ id, turn, told }) => {
       const form = document.querySelector<HTMLFormElement>(`#${id} form`);
       if (!form) throw new Error(`${id} has no form`);
       const all = <E extends HTMLElement>(wanted: string) => [...form.querySelectorAll<E>(wanted)];
@@ -685,9 +686,18 @@ function answerWrongly(page: Page, id: string, turn: number): Promise<void> {
       all('.say > button')[0]?.click();
       const said = Date.now() + 5000;
       while (form.querySelector('.model:empty') && Date.now() < said) await new Promise(requestAnimationFrame);
+      // What stood there before says nothing of this answer: the exercise tells its page when it has judged.
+      const outcome = new Promise<string>((resolve) => {
+        form.addEventListener(told, (event) => {
+          const { outcome } = (event as CustomEvent<{ outcome?: string }>).detail;
+          if (outcome) resolve(outcome);
+        });
+        setTimeout(() => resolve('nothing'), 5000);
+      });
       form.requestSubmit();
+      return outcome;
     },
-    { id, turn },
+    { id, turn, told: TOLD },
   );
 }
 
@@ -763,11 +773,10 @@ for (const lesson of LESSON_NAMES)
       }
       const verdict = exercise.locator('.exercise-say [data-outcome]');
       const answer = async (when: string) => {
-        for (let turn = 0; turn < 4; turn += 1) {
-          await answerWrongly(page, id, turn);
-          await expect(verdict).toBeAttached();
-          if ((await verdict.getAttribute('data-outcome')) === 'not-right') break;
-        }
+        let outcome = '';
+        for (let turn = 0; turn < 4 && outcome !== 'not-right'; turn += 1)
+          outcome = await answerWrongly(page, id, turn);
+        expect(outcome, `${id}, ${when}`).toBe('not-right');
         await expect(verdict, id).toHaveAttribute('data-outcome', 'not-right');
         await expect(exercise.locator('.exercise-say .slips, .follow-up').first()).toBeAttached();
         await look(when);

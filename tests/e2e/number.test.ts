@@ -130,7 +130,7 @@ test('a length to cut may be a little off, and no more than a little', async ({ 
   await checkFigure(sheet, problem, off(0.8));
   await expect(said(sheet)).toHaveText('That is right.');
   await checkFigure(sheet, problem, off(1.5));
-  await expect(said(sheet)).toContainText('“Length to cut” first');
+  await expect(said(sheet)).toContainText('This figure does not come out yet.');
 });
 
 test('a length cut as one end is known as not doubled for the fold', async ({ page }) => {

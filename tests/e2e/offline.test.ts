@@ -97,7 +97,7 @@ test('either window of a showing is closed and opened again without a network, a
 
 test('with a network the search page is whole, too, and says when nothing was found', async ({ page }) => {
   await page.goto('search/?q=zzzzqq');
-  await expect(page.getByRole('status')).toHaveText(/^Nothing is said of “zzzzqq”\./);
+  await expect(page.getByRole('status')).toHaveText(/^Nothing here speaks of “zzzzqq”\./);
   await page.getByRole('searchbox').fill('bundle');
   await expect(page.locator('.search-found li').nth(5)).toBeVisible();
   for (const colorScheme of ['light', 'dark'] as const) {

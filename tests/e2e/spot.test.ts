@@ -33,7 +33,7 @@ for (const [lesson, id] of [
     const { where, what } = others(problem);
     await pick(sheet, where, what);
     await press(sheet, 'Check');
-    await expect(place(sheet)).toHaveAccessibleDescription('This is as it should be. Look on.');
+    await expect(place(sheet)).toHaveAccessibleDescription('This is as it should be. Look further.');
     await expect(said(sheet)).toContainText('What you picked is as it should be.');
     await expect(said(sheet)).toContainText('The name does not fit.');
     await pick(sheet, right.place, what);

@@ -21,9 +21,9 @@ test('questions, drawings and controls are not read', () => {
   expect(sectionsOf('', html)).toEqual([{ url: '', page: 'Sum', heading: 'Sum', text: 'Read me.' }]);
 });
 
-test('passages that are not so of the worked example are not read, nor files to keep', () => {
+test('passages that are not so of the worked example are not read, nor files to keep, nor the tools of a lesson', () => {
   const html = page(
-    '<h1>Row 1</h1><p><span data-when="bundles">The left bundle has 6 strings.</span><span data-when="straight" hidden>There are no bundles.</span></p><p>A knot. <a href="k.svg" download>SVG</a></p>',
+    '<h1>Row 1</h1><div class="lesson-tools"><a href="/">Show it</a></div><p><span data-when="bundles">The left bundle has 6 strings.</span><span data-when="straight" hidden>There are no bundles.</span></p><p>A knot. <a href="k.svg" download>SVG</a></p>',
   );
   expect(sectionsOf('', html)[0]?.text).toBe('The left bundle has 6 strings. A knot.');
 });

@@ -45,5 +45,5 @@ test('what was found is said in words, nothing found as well', () => {
   expect(foundWords(1, 'tuck', 24)).toBe('One place speaks of “tuck”.');
   expect(foundWords(7, 'bundle', 24)).toBe('Seven places speak of “bundle”.');
   expect(foundWords(7, 'bundle', 5)).toBe('Seven places speak of “bundle”. Here are the five likeliest.');
-  expect(foundWords(0, 'zip', 24)).toContain('Nothing is said of “zip”.');
+  expect(foundWords(0, 'zip', 24)).toContain('Nothing here speaks of “zip”.');
 });

@@ -1,7 +1,7 @@
 import type { FieldOf, KindName, ProblemOf } from '../../solver/exercises/contract.ts';
 import { isRowsQuestion } from '../../solver/exercises/number/problem.ts';
 import { pointing } from '../../solver/exercises/pointing.ts';
-import { type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
+import { ANOTHER_QUESTION, type Hints, WORKED_CASE } from '../../words/exercises/hints/hint.ts';
 import type { HelpBoard, LikeIt } from './help.ts';
 
 /** The hints of a kind; of a single figure those of its part of the craft. */
@@ -25,10 +25,11 @@ async function likeIt<K extends KindName>(
   problem: ProblemOf<K>,
   built: Element | null,
 ): Promise<LikeIt | null> {
-  if (built) return { says: WORKED_CASE, built };
+  const says = kind === 'say' ? ANOTHER_QUESTION : WORKED_CASE;
+  if (built) return { says, built };
   const { workedLike } = await import('./like-it.ts');
   const worked = await workedLike(kind, problem);
-  return worked && { says: WORKED_CASE, ...worked };
+  return worked && { says, ...worked };
 }
 
 /**

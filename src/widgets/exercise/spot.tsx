@@ -33,7 +33,7 @@ function SpotEntry(props: EntryProps<'spot'>): JSX.Element {
     const say = () =>
       ({
         right: 'This is right.',
-        wrong: own.field === 'place' ? 'This is as it should be. Look on.' : 'This is not what happened there.',
+        wrong: own.field === 'place' ? 'This is as it should be. Look further.' : 'This is not what happened there.',
         missing: 'Choose one.',
         follows: '',
         unreadable: '',

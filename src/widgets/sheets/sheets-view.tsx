@@ -59,7 +59,17 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
         </div>
         <div class="paper-code">
           <div innerHTML={qrSvg(props.address, 'QR code that opens these exercises')} />
-          <p>{props.address}</p>
+          <p>
+            {/* An address breaks between its parts, and not within a word. */}
+            <For each={props.address.split(/(?<=\/)(?!\/)/)}>
+              {(part) => (
+                <>
+                  {part}
+                  <wbr />
+                </>
+              )}
+            </For>
+          </p>
         </div>
       </header>
       <For each={props.sheet.asked}>

@@ -65,7 +65,7 @@ const TELL: Tell = {
     },
   ],
   choose: (problem, { choice }) => [
-    { label: fieldLabel(problem, 'choice'), value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
+    { label: 'The right choice', value: choiceWords(problem.ask, choice, chooseFacts(problem)) },
   ],
   say: (problem) => [
     {

@@ -12,7 +12,7 @@ import { SAY_HINTS } from './hints/say.ts';
 import { SPOT_HINTS } from './hints/spot.ts';
 import { SUM_HINTS } from './hints/sum.ts';
 
-export { WORKED_CASE } from './hints/hint.ts';
+export { ANOTHER_QUESTION, WORKED_CASE } from './hints/hint.ts';
 
 /** All kinds together, for Node; a page fetches the one it needs. */
 const HINTS: { readonly [K in KindName]: Hints<K> } = {

@@ -80,5 +80,7 @@ export function outcomeWords(problem: ExerciseProblem, { outcome, first, fields 
       ? `${at} is still empty. Fill it in, then check again.`
       : `${at} can’t be read yet. Put it right, then check again.`;
   }
+  // Where only one thing is asked for, there is nothing else to look at first.
+  if (problem.kind === 'number') return 'This figure does not come out yet.';
   return at === '' ? 'Not everything is right yet.' : `Look at ${at} first: it is the first that does not come out.`;
 }

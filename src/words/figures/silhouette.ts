@@ -3,8 +3,8 @@ import { rowEdges, type Words } from './shared.ts';
 
 /** A wished shape and the outline nearest to it. */
 export const silhouetteFigureWords = {
-  silhouette: ({ width, height }) =>
-    `A shape that is wished for, dashed, and the nearest outline that can be tied, ${count(width, 'column')} wide and ${count(height, 'row')} high.`,
+  silhouette: ({ width, height, cells }) =>
+    `A shape that is wished for, dashed, and the ${cells === 0 ? 'outline that is tied' : 'nearest outline that can be tied'}, ${count(width, 'column')} wide and ${count(height, 'row')} high.`,
   'silhouette-same': () => 'The two are the same: every edge of the wish can be tied.',
   'silhouette-differs': ({ cells }) =>
     cells === 0

@@ -70,7 +70,7 @@ export function noSlipWords(problem: ExerciseProblem, first: FieldOf<KindName> |
 /** Round a question that finds out which slip it was. */
 export const FOLLOW_UP = {
   several: 'This answer can come about in more than one way. One small question tells which it was.',
-  single: 'One small question tells whether it was that.',
+  single: 'One small question tells.',
   settled: 'So this is what it was:',
   unsettled:
     'It can’t be told from this which slip it was, so none is noted down. The worked solution shows each step.',

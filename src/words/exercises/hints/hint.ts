@@ -14,3 +14,6 @@ export const COUNT_BACK =
 
 /** Before the third hint, a case worked with other figures. */
 export const WORKED_CASE = 'Here is one like it, worked with other figures.';
+
+/** The same where something is explained: the case asks for another thing, for its own would be the answer. */
+export const ANOTHER_QUESTION = 'Here is another one.';
