@@ -75,9 +75,9 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
         </div>
       </header>
       <For each={props.sheet.asked}>
-        {(asked, index) => (
+        {(asked) => (
           <section class="paper-exercise">
-            <h3>Exercise {index() + 1}</h3>
+            <h3>Exercise {asked.number}</h3>
             <Question words={asked.question} />
             <Show when={asked.kind === 'row'}>
               <p>Choose from: {Object.values(ACT_NAMES).join(', ')}.</p>
@@ -147,11 +147,11 @@ function Key(props: { heading: string; code: string; sheets: readonly Sheet[] })
       <For each={first()}>
         {(asked, at) => (
           <section class="paper-exercise">
-            <h3>Exercise {at() + 1}</h3>
+            <h3>Exercise {asked.number}</h3>
             <Show when={sameAsk(at())}>
               <p>{asked.question.ask}</p>
             </Show>
-            <section class="key-scroll" tabindex="0" aria-label={`Answers to exercise ${at() + 1}`}>
+            <section class="key-scroll" tabindex="0" aria-label={`Answers to exercise ${asked.number}`}>
               <table>
                 <thead>
                   <tr>
