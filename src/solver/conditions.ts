@@ -47,6 +47,8 @@ const CONDITIONS = {
   /** The larger bundle of row 1 and the larger one of the last row differ. */
   'unequal-ends': (plan: Plan) =>
     Math.max(plan.rows[0]?.leftBundle ?? 1, plan.rows[0]?.rightBundle ?? 1) !== lastBundle(plan),
+  /** A row ties several strings as one, so that cells beside its knot stay empty. */
+  corners: ({ rows }: Plan) => rows.some(({ leftBundle, rightBundle }) => leftBundle > 1 || rightBundle > 1),
   gathers: ({ fit }: Plan) => fit.width >= 4,
   /** More single strings than the two that tie, and the one that may lie between them. */
   'strings-to-gather': ({ finish }: Plan) => finish.perSide > 0,

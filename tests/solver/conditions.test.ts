@@ -63,6 +63,7 @@ const PIECES: Readonly<Record<Condition, readonly [holds: PlanInput, not: PlanIn
   'full-width': [LANTERN, { ...LANTERN, height: 7 }],
   coloured: [{ ...LANTERN, chart: TWO_COLOURS }, LANTERN],
   'unequal-ends': [{ ...LANTERN, closingBundle: 3 }, LANTERN],
+  corners: [LANTERN, { width: 16, height: 32, capacity: 16 }],
   gathers: [
     { width: 4, height: 4, capacity: 4 },
     { width: 3, height: 4, capacity: 3 },

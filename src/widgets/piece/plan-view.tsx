@@ -2,6 +2,7 @@ import { createMemo, createSignal, For, type JSX, onMount, Show } from 'solid-js
 import { drawFigure } from '../../figures/index.ts';
 import { advisePlan, pictureLost } from '../../solver/advise.ts';
 import type { Chart } from '../../solver/chart.ts';
+import { holds } from '../../solver/conditions.ts';
 import { inspect } from '../../solver/inspect.ts';
 import type { Fit, RowPlan } from '../../solver/piece.ts';
 import type { Plan } from '../../solver/plan.ts';
@@ -117,7 +118,7 @@ export function PlanView(props: Props): JSX.Element {
         </Show>
         <DrawnPlate
           drawn={draw('outline', {})}
-          caption="Hatched cells lie outside the shape. Each row begins at the side where a cord end is drawn."
+          caption={`${holds(props.plan, 'corners') ? 'Hatched cells lie outside the shape. ' : ''}Each row begins at the side where a cord end is drawn.`}
           wide
         />
       </section>
