@@ -19,25 +19,25 @@ const plate = z
   });
 
 /** One fault in `content/faults.yaml`. */
-const entry = z.strictObject({
+export const faultEntry = z.strictObject({
   id: ids('Its place in the address of the page.'),
   see: words('What a maker sees.', 5, 90),
   cause: words('Why it happened.', 10, 300),
   fix: words('What puts it right.', 10, 400),
   check: words('How to find out that it is right now.', 10, 300),
   lesson: lessonNumber,
-  fault: plate.optional().register(sheetNotes, {
+  fault: plate.register(sheetNotes, {
     description: 'A plate of the fault.',
     works: 'A knot with its stage, or a figure with its options, and a caption of 5 to 160 characters,',
   }),
-  mended: plate.optional().register(sheetNotes, {
+  mended: plate.register(sheetNotes, {
     description: 'A plate of the work as it should be.',
     works: 'A knot with its stage, or a figure with its options, and a caption of 5 to 160 characters,',
   }),
 });
 
-export type FaultEntry = z.infer<typeof entry>;
+export type FaultEntry = z.infer<typeof faultEntry>;
 export type FaultPlate = z.infer<typeof plate>;
 
 /** Every fault, in the order of the work. */
-export const faults: readonly FaultEntry[] = readSheet('content/faults.yaml', text, entry);
+export const faults: readonly FaultEntry[] = readSheet('content/faults.yaml', text, faultEntry);

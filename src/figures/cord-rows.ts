@@ -33,6 +33,8 @@ export interface CordRowsInput {
   /** In the chart's colours; otherwise the leading string has the colour it has in all drawings. */
   readonly coloured: boolean;
   readonly moved: readonly Moved[];
+  /** How what was tied differs from the rows, where a fault is in the cords alone. */
+  readonly altered?: ((model: PieceModel) => PieceModel) | undefined;
   /** Seen from behind, where left and right change places. */
   readonly behind?: boolean | undefined;
   /** Colours whose floats hang slack, so that each can be followed. */
@@ -152,7 +154,7 @@ function seenThrough(model: PieceModel, windows: readonly (readonly [number, num
 export function cordRows(input: CordRowsInput): CordRows {
   const { fit, chart, rows, from, to, knot, coloured, moved, behind, slack, apart, below, across, gutter, top } = input;
   const own = rows.map((row) => (row.row < from || row.row > to ? row : { ...row, runs: runsOf(row, coloured) }));
-  const front = pieceModel({
+  const tied = pieceModel({
     fit,
     bundles: { left: [], right: [] },
     rows: own,
@@ -162,6 +164,7 @@ export function cordRows(input: CordRowsInput): CordRows {
     ending: 'hanging',
     pulled: { fromRow: from, apart, moved, slack },
   });
+  const front = input.altered?.(tied) ?? tied;
   const model = behind ? turnRound(front) : front;
   const seenAs = ([first, last]: Stretch): Stretch =>
     behind ? [fit.width + 1 - last, fit.width + 1 - first] : [first, last];

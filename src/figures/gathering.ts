@@ -7,6 +7,8 @@ import { COLUMN, levelFor, type PieceModel, PiecePainter, pieceModel, pieceStyle
 import { type SpreadFinish, spreadFinish } from './piece/spread-finish.ts';
 
 export interface GatheringOptions {
+  /** One side has taken in more than the other. */
+  readonly unequal?: boolean | undefined;
   readonly across?: number | undefined;
 }
 
@@ -16,6 +18,7 @@ export type GatheringKey =
   | 'gathering-laid'
   | 'gathering-behind'
   | 'gathering-square'
+  | 'gathering-unequal'
   | 'gathering-too-few'
   | 'label-gathered'
   | 'label-middle';
@@ -27,6 +30,8 @@ const MOST = 12;
 const TORN = [8, 9] as const;
 /** Units of the drawing for d at most. */
 const LARGEST = 7;
+/** How many singles one side takes more than it should, and the other less, at most. */
+const LOPSIDED = 2;
 /** How far the strings are seen above the row, and beside the bundles, in d. */
 const ABOVE = 2.6;
 const ASIDE = 3.6;
@@ -60,10 +65,18 @@ export interface GatheringCords {
   /** How many singles each side has in the drawing, and how many more in the piece. */
   readonly perSide: number;
   readonly fewer: number;
+  /** How many more the left side has taken, and the right one less. */
+  readonly lopsided: number;
 }
 
+/** How many singles go astray, where there are enough of them. */
+const astray = ({ finish }: GatheringPlan, { unequal = false }: GatheringOptions): number =>
+  unequal ? Math.min(LOPSIDED, finish.perSide) : 0;
+
 /** The last row and its finishing as cord; the tests look at the same. */
-export function gatheringCords({ fit, rows, finish, startSide }: GatheringPlan): GatheringCords {
+export function gatheringCords(plan: GatheringPlan, options: GatheringOptions = {}): GatheringCords {
+  const { fit, rows, finish, startSide } = plan;
+  const lopsided = astray(plan, options);
   const last = rows.at(-1) as RowPlan;
   const fewer = finish.perSide > MOST ? finish.perSide - MOST : 0;
   const perSide = finish.perSide - fewer;
@@ -76,6 +89,7 @@ export function gatheringCords({ fit, rows, finish, startSide }: GatheringPlan):
       leftBundle,
       rightBundle,
       finish: { perSide, middle: finish.middle },
+      lopsided,
       startSide,
       from,
       leftOut: fewer ? TORN : null,
@@ -94,7 +108,7 @@ export function gatheringCords({ fit, rows, finish, startSide }: GatheringPlan):
       finish: spread,
     },
   });
-  return { model, finish: alone, perSide, fewer };
+  return { model, finish: alone, perSide, fewer, lopsided };
 }
 
 /** Without the strings that are left out, and the knots on them. */
@@ -108,13 +122,14 @@ function withoutTorn({ model, perSide, fewer }: GatheringCords, { leftBundle, ri
   };
 }
 
-function draw(plan: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): Drawing<GatheringKey> {
-  const cords = gatheringCords(plan);
-  const { model, finish, perSide, fewer } = cords;
+function draw(plan: GatheringPlan, options: GatheringOptions = {}): Drawing<GatheringKey> {
+  const { across = ACROSS } = options;
+  const cords = gatheringCords(plan, options);
+  const { model, finish, perSide, fewer, lopsided } = cords;
   const last = plan.rows.at(-1) as RowPlan;
   const few = plan.fit.width < 4;
   const aside = Math.max(finish.middle - finish.left, finish.right - finish.middle) + ASIDE;
-  const gutter = GUTTER + 8 * String(plan.finish.perSide).length;
+  const gutter = GUTTER + 8 * String(plan.finish.perSide + lopsided).length;
   const scale = Math.min(LARGEST, (across - 2 * gutter) / (2 * aside));
   const low = few ? finish.neck + ROW + 4.5 : model.frame.bottom - 1;
   const [width, height] = [2 * aside * scale, (low + ABOVE) * scale];
@@ -135,10 +150,11 @@ function draw(plan: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): 
   ];
   if (few) return { width: across, height: TOP + height + 4, shapes };
 
-  const wanted = numbered(perSide, finish.knotAt(2) * scale - finish.knotAt(1) * scale, TEXT + 1);
   for (const side of ['left', 'right'] as const) {
     const out = side === 'left' ? -1 : 1;
-    for (let order = 1; order <= perSide; order += 1) {
+    const taken = perSide - out * lopsided;
+    const wanted = numbered(taken, finish.knotAt(2) * scale - finish.knotAt(1) * scale, TEXT + 1);
+    for (let order = 1; order <= taken; order += 1) {
       if (!wanted(order) || (fewer && order >= TORN[0] && order <= TORN[1])) continue;
       const number = order > TORN[1] ? order + fewer : order;
       shapes.push({
@@ -162,14 +178,21 @@ function draw(plan: GatheringPlan, { across = ACROSS }: GatheringOptions = {}): 
   if (perSide)
     for (const side of [-1, 1])
       shapes.push(
-        text(side < 0 ? 66 : across - 66, y(finish.neck) + 20, step('label-gathered', { count: plan.finish.perSide })),
+        text(
+          side < 0 ? 66 : across - 66,
+          y(finish.neck) + 20,
+          step('label-gathered', { count: plan.finish.perSide - side * lopsided }),
+          lopsided ? 'must strong' : '',
+        ),
       );
   shapes.push(text(across / 2, foot + 16, step('label-middle', { count: 2 }), 'must'));
   return { width: across, height: foot + 24, shapes };
 }
 
-function describe({ fit, finish, startSide }: GatheringPlan) {
+function describe(plan: GatheringPlan, options: GatheringOptions = {}) {
+  const { fit, finish, startSide } = plan;
   const { singles, perSide, middle } = finish;
+  const lopsided = astray(plan, options);
   const steps = [step<GatheringKey>('gathering', { width: fit.width, singles })];
   const say = (key: GatheringKey, values: Values): void => {
     steps.push(step(key, values));
@@ -178,11 +201,15 @@ function describe({ fit, finish, startSide }: GatheringPlan) {
     say('gathering-too-few', { width: fit.width });
     return steps;
   }
-  for (const made of finish.steps) {
-    if (made.key === 'gather') say('gathering-side', made.values);
-    if (made.key === 'pass-behind') say('gathering-behind', made.values);
+  for (const { key, values } of finish.steps) {
+    const more = values['side'] === 'left' ? lopsided : -lopsided;
+    const count = Number(values['count']) + more;
+    if (key === 'gather' && count > 0)
+      say('gathering-side', { ...values, count, becomes: Number(values['becomes']) + more });
+    if (key === 'pass-behind') say('gathering-behind', { ...values, column: Number(values['column']) + lopsided });
   }
   if (middle === 3) say('gathering-laid', { side: startSide });
+  if (lopsided) say('gathering-unequal', { left: perSide + lopsided, right: perSide - lopsided });
   say('gathering-square', { perSide });
   return steps;
 }

@@ -10,6 +10,7 @@ import { evening } from './evening.ts';
 import { fault } from './fault.ts';
 import { foldsWhy } from './folds-why.ts';
 import { gathering } from './gathering.ts';
+import { levelEnds } from './level-ends.ts';
 import { opening } from './opening.ts';
 import { outline } from './outline.ts';
 import { placing } from './placing.ts';
@@ -17,7 +18,11 @@ import { row } from './row.ts';
 import { rowRead } from './row-read.ts';
 import { type DrawnFigure, type ShowOptions, showFigure } from './show.ts';
 import { silhouette } from './silhouette.ts';
+import { steadyRing } from './steady-ring.ts';
+import { swatch } from './swatch.ts';
 import { tenTurns } from './ten-turns.ts';
+import { tightFloat } from './tight-float.ts';
+import { trialRow } from './trial-row.ts';
 import { waysToHang } from './ways-to-hang.ts';
 
 /** Every figure by its name: one file and one line each. */
@@ -32,13 +37,18 @@ export const figures = {
   fault,
   'folds-why': foldsWhy,
   gathering,
+  'level-ends': levelEnds,
   opening,
   outline,
   placing,
   row,
   'row-read': rowRead,
   silhouette,
+  'steady-ring': steadyRing,
+  swatch,
   'ten-turns': tenTurns,
+  'tight-float': tightFloat,
+  'trial-row': trialRow,
   'ways-to-hang': waysToHang,
 };
 

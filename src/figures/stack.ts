@@ -3,11 +3,14 @@ import type { Plan } from '../solver/plan.ts';
 import { cord, twist } from './cord.ts';
 import { cordRows, knotAt, movedIn, type Stretch } from './cord-rows.ts';
 import { ACROSS, type Drawing, d, type Shape, TEXT, text } from './drawing.ts';
+import type { PieceModel } from './piece/index.ts';
 
 export interface StackOptions {
   /** In the chart's colours; otherwise the leading string has the colour it has in all drawings. */
   readonly coloured?: boolean | undefined;
   readonly across?: number | undefined;
+  /** How what was tied differs from the rows, where a fault is in the cords alone. */
+  readonly altered?: ((model: PieceModel) => PieceModel) | undefined;
   /** A row whose number stands out. */
   readonly marked?: number | undefined;
 }
@@ -25,7 +28,7 @@ const BELOW = 5.5;
 export function stackCords(
   { fit, rows, chart }: StackPlan,
   wanted: readonly RowPlan[],
-  { across = ACROSS, coloured = false }: StackOptions,
+  { across = ACROSS, coloured = false, altered }: StackOptions,
 ) {
   const { width } = fit;
   const [first, last] = [wanted[0]?.row ?? 1, wanted.at(-1)?.row ?? 1];
@@ -45,6 +48,7 @@ export function stackCords(
     from: first,
     to: last,
     coloured,
+    altered,
     moved: wanted.flatMap((row, i) => movedIn(wanted[i - 1], row, width)),
     apart: APART,
     below: BELOW,

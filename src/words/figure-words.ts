@@ -8,13 +8,18 @@ import { eveningFigureWords } from './figures/evening.ts';
 import { faultFigureWords } from './figures/fault.ts';
 import { foldsWhyFigureWords } from './figures/folds-why.ts';
 import { gatheringFigureWords } from './figures/gathering.ts';
+import { levelEndsFigureWords } from './figures/level-ends.ts';
 import { openingFigureWords } from './figures/opening.ts';
 import { outlineFigureWords } from './figures/outline.ts';
 import { placingFigureWords } from './figures/placing.ts';
 import { rowFigureWords } from './figures/row.ts';
 import { rowReadFigureWords } from './figures/row-read.ts';
 import { silhouetteFigureWords } from './figures/silhouette.ts';
+import { steadyRingFigureWords } from './figures/steady-ring.ts';
+import { swatchFigureWords } from './figures/swatch.ts';
 import { tenTurnsFigureWords } from './figures/ten-turns.ts';
+import { tightFloatFigureWords } from './figures/tight-float.ts';
+import { trialRowFigureWords } from './figures/trial-row.ts';
 import { waysToHangFigureWords } from './figures/ways-to-hang.ts';
 
 /** Every sentence and label of every figure; a widget that draws one figure takes only its own. */
@@ -37,4 +42,9 @@ export const figureWords = {
   ...eveningFigureWords,
   ...faultFigureWords,
   ...silhouetteFigureWords,
+  ...levelEndsFigureWords,
+  ...steadyRingFigureWords,
+  ...swatchFigureWords,
+  ...tightFloatFigureWords,
+  ...trialRowFigureWords,
 };

@@ -136,7 +136,8 @@ const KNOTS = {
     title: 'taking a string in at the left edge',
     stages: {
       'at-rest': 'The leading string hangs between the bundle, on the left, and the next string.',
-      'passed-behind': 'Pass the next string behind the leading string to the left, its outer side. It has joined.',
+      'passed-behind':
+        'Pass the next string behind the leading string to the left, its outer side. It has joined the bundle.',
     },
   },
   'carry-behind': {

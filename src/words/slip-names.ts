@@ -7,6 +7,7 @@ const SLIP_NAMES: Readonly<Record<SlipId, string>> = {
   'odd-side-left-odd': 'an odd side left odd',
   'odd-side-rounded-down': 'an odd side rounded down',
   'sides-raised-bar-kept': 'sides made larger, with the bar kept as it was',
+  'borrowed-not-given': 'strings borrowed and given to neither side',
   'one-borrowed': 'one string borrowed instead of two',
   'borrowed-from-one-side': 'both borrowed strings put on one side',
   'four-borrowed': 'four strings borrowed instead of two',

@@ -233,6 +233,29 @@ test('the form goes by keys, says what it can’t read, and keeps everything in 
   await expect(code).toHaveValue(/^[a-z]+-\d\d$/);
 });
 
+test('a teacher chooses exercises; they keep their numbers, and every page says whose it is', async ({ page }) => {
+  const all = await exercisesOf(page);
+  await page.goto(`${LESSON}sheets/?class=tide-27&learners=2`);
+  await page.getByText(`All ${all.length} exercises`).click();
+  for (const box of (await page.getByRole('checkbox').all()).slice(2)) await box.uncheck();
+  await expect(page.getByText(`2 of ${all.length} exercises`)).toBeVisible();
+  await page.getByRole('checkbox').first().uncheck();
+  await expect(page).toHaveURL(new RegExp(`only=${all[1]?.id}$`));
+  await page.reload();
+  await expect(
+    papers(page)
+      .first()
+      .getByRole('heading', { name: /^Exercise \d/ }),
+  ).toHaveText(['Exercise 2']);
+  const { pages } = await printed(page);
+  for (const sheet of [1, 2])
+    expect(pages.filter((text) => text.includes(`Class tide-27, sheet ${sheet}`))).toHaveLength(pages.length / 2);
+  await page.getByText(`1 of ${all.length} exercises`).click();
+  await page.getByRole('checkbox', { name: 'Exercise 2' }).uncheck();
+  await expect(page.getByText('No exercise is chosen')).toBeVisible();
+  await expect(papers(page)).toHaveCount(0);
+});
+
 test('axe finds nothing on sheets and key, and a phone shows them whole', async ({ page }) => {
   // Axe looks at every part of every drawing; on a machine with other work that takes a while.
   test.setTimeout(180_000);

@@ -102,6 +102,7 @@ const OF_EVEN_WIDTHS: Readonly<Record<Exclude<FittingSlip, 'lone-string-forgotte
   'odd-side-left-odd': 'leaves an odd side odd',
   'odd-side-rounded-down': 'makes an odd side one smaller and loses strings',
   'sides-raised-bar-kept': 'raises the sides and takes nothing from the bar',
+  'borrowed-not-given': 'borrows two strings and gives neither side one',
   'one-borrowed': 'borrows one string instead of two',
   'borrowed-from-one-side': 'puts both borrowed strings on one side',
   'four-borrowed': 'borrows four strings',

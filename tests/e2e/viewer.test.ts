@@ -45,11 +45,14 @@ const boxOf = (viewer: Locator): Promise<number[]> =>
     ].map((value) => Math.round(value * 10) / 10);
   });
 
-/** Knots drawn in the picture: what is doubled up is counted as often as it stands there. */
+/** Knots drawn in the picture: what is doubled up is counted as often as it stands there, what lies behind is not. */
 const knotsDrawn = (viewer: Locator): Promise<number> =>
   pictureOf(viewer).evaluate((picture) => {
+    const behind = (use: Element): boolean => /[0-9a-z]u([lr]\d+)?$/.test(use.getAttribute('href') ?? '');
     const many = (use: Element): number => Number(/[lr](\d+)$/.exec(use.getAttribute('href') ?? '')?.[1] ?? 1);
-    return [...picture.querySelectorAll('svg > g > g > g > g > use')].reduce((sum, use) => sum + many(use), 0);
+    return [...picture.querySelectorAll('svg > g > g > g > g > use')]
+      .filter((use) => !behind(use))
+      .reduce((sum, use) => sum + many(use), 0);
   });
 
 /** The viewer stands at a row with so many of its knots tied: in its heading, its sliders, its words and its drawing. */

@@ -1,8 +1,8 @@
 import { z } from 'astro/zod';
 import { describe, expect, test } from 'vitest';
 import { cautions } from '../../src/entries/cautions.ts';
-import { faults } from '../../src/entries/faults.ts';
-import { glossary, termOf } from '../../src/entries/glossary.ts';
+import { faultEntry, faults } from '../../src/entries/faults.ts';
+import { glossary, termOf, wordEntry } from '../../src/entries/glossary.ts';
 import { ids, lessonNumber, readSheet, words } from '../../src/entries/sheet.ts';
 import { figures } from '../../src/figures/index.ts';
 import { knots } from '../../src/figures/strand/index.ts';
@@ -43,12 +43,29 @@ describe('faults and cautions', () => {
     }
   });
   test('ask for plates that can be drawn', () => {
-    const plates = faults.flatMap(({ fault, mended }) => [fault, mended]).flatMap((plate) => plate ?? []);
-    expect(plates.length).toBeGreaterThanOrEqual(16);
-    for (const { knot, figure, caption } of plates) {
-      expect(Object.keys(knot ? knots : figures)).toContain(knot ?? figure);
-      said(caption);
+    for (const { id, fault, mended } of faults) {
+      for (const { knot, figure, caption } of [fault, mended]) {
+        expect(Object.keys(knot ? knots : figures)).toContain(knot ?? figure);
+        said(caption);
+      }
+      expect({ ...fault, caption: '' }, id).not.toEqual({ ...mended, caption: '' });
     }
+  });
+  test('stop the build where a plate of the fault, of the mended work or of a word is missing', () => {
+    const fault = (without: string): string =>
+      ['see: It curls', 'cause: It was pulled.', 'fix: Lead it again.', 'check: Let it lie flat.', 'lesson: 10']
+        .concat(
+          ['fault', 'mended']
+            .filter((one) => one !== without)
+            .map((one) => `${one}: { knot: float, caption: A float. }`),
+        )
+        .reduce((text, line) => `${text}  ${line}\n`, '- id: curls\n');
+    expect(readSheet('x', fault(''), faultEntry)).toHaveLength(1);
+    for (const one of ['fault', 'mended'])
+      expect(() => readSheet('x', fault(one), faultEntry)).toThrow(new RegExp(`line 1, ${one}: nothing stands there`));
+    const word = '- id: float\n  term: float\n  means: A resting string.\n  lesson: 10\n';
+    expect(readSheet('x', `${word}  plate: float-drawn-up\n`, wordEntry)).toHaveLength(1);
+    expect(() => readSheet('x', word, wordEntry)).toThrow(/line 1, plate: nothing stands there/);
   });
   test('hold what a table has to be warned of', () => {
     const all = cautions.flatMap(({ points }) => points).join(' ');

@@ -41,6 +41,7 @@ describe('cords', () => {
     for (const theme of ['light', 'dark'] as const) {
       const board = grounds[theme]['board'] ?? '';
       expect(contrast(cord('cord-outline', theme), board), theme).toBeGreaterThanOrEqual(3);
+      if (theme === 'dark') expect(contrast(cord('cord-metal', theme), board), 'the ring').toBeGreaterThanOrEqual(3);
       // A thread as dark as its own edge has no edge to be seen by.
       for (const thread of [cord('cord-outline', theme), '#000000'])
         expect(contrast(thread, board), `${thread}, ${theme}`).toBeGreaterThanOrEqual(3);

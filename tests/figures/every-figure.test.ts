@@ -99,7 +99,7 @@ describe('every figure', () => {
         expect(Math.max(drawn.width, ...all.map(({ right }) => right)), what).toBe(drawn.width);
       }
     }
-  }, 60_000);
+  }, 120_000);
 
   test.each(Object.entries(extremes))(
     'has all its text inside the drawing and no two labels on each other: %s',

@@ -17,7 +17,8 @@ export const WAYS: Record<FigureName, object[]> = {
   evening: [{}, { hands: 'practised' }, { hands: 'steady', across: 720 }],
   fault: ROW_FAULTS.flatMap((fault) => [{ fault }, { fault, mended: true }]),
   'folds-why': [{}],
-  gathering: [{}],
+  gathering: [{}, { unequal: true }],
+  'level-ends': [{}, { slipped: true }],
   opening: [{}, { rows: 2, coloured: true }],
   outline: [
     {},
@@ -28,6 +29,10 @@ export const WAYS: Record<FigureName, object[]> = {
   ],
   placing: [{}, { advised: true }],
   silhouette: [{}, { wish: 'waist' }, { wish: 'waist', across: 640 }],
+  'steady-ring': [{}, { turned: true }],
+  swatch: [{}],
+  'tight-float': [{}, { tight: true }],
+  'trial-row': [{}, { crowded: true }, { crowded: true, across: 640 }],
   'row-read': [{}, { row: 1 }, { row: 2 }, { row: 9999 }],
   'ten-turns': [
     {},

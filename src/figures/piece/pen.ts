@@ -125,6 +125,10 @@ const both = (d: string, paint: string, radius: number, metal = false): string =
   return `<path d="${d}" stroke="${metal ? PAINTS.metalLine : PAINTS.line}" stroke-width="${Math.round(width)}"/><path d="${d}" stroke="${paint}" stroke-width="${Math.round(width - 2 * OUTLINE * UNIT)}"/>`;
 };
 
+/** The edge round the end of a string that has been cut; painted before the string, which covers all but its rim. */
+export const cutEnd = ([x, y]: Point): string =>
+  `<path d="M${packedFigures([unit(x), unit(y)])}h0" class="pc-e" stroke-linecap="round"/>`;
+
 /** How far the light lies to the upper left of a cord's middle, in its radius. */
 const LIGHT = 0.34;
 /** From one mark of the twist to the next, in d. */

@@ -25,6 +25,8 @@ export interface SpreadFinishInput {
   readonly leftBundle: number;
   readonly rightBundle: number;
   readonly finish: Pick<Finish, 'perSide' | 'middle'>;
+  /** How many singles more than that the left side takes, and the right one less; none when left out. */
+  readonly lopsided?: number | undefined;
   readonly startSide: SideName;
   /** How many instances of shapes the piece has before those of its finishing. */
   readonly from: number;
@@ -101,7 +103,11 @@ export function spreadFinish(input: SpreadFinishInput): SpreadFinish {
   };
   const below = ROW;
   const few = width < 4;
-  const perSide = few ? 0 : finish.perSide;
+  const taken = {
+    left: few ? 0 : finish.perSide + (input.lopsided ?? 0),
+    right: few ? 0 : finish.perSide - (input.lopsided ?? 0),
+  };
+  const most = Math.max(taken.left, taken.right);
   const top = (order: number): number => below + FIRST + (order - 1) * APART;
 
   /** Where strings of a bundle stand, counted from its inner side: so each stays where it is when one more joins it. */
@@ -117,10 +123,10 @@ export function spreadFinish(input: SpreadFinishInput): SpreadFinish {
 
   if (few) return tiedTogether();
 
-  const firstMiddle = leftBundle + perSide + 1;
-  const lastMiddle = width - rightBundle - perSide;
+  const firstMiddle = leftBundle + taken.left + 1;
+  const lastMiddle = width - rightBundle - taken.right;
   const middle = (columnMiddle(firstMiddle) + columnMiddle(lastMiddle)) / 2;
-  const gathered = perSide > 0 ? top(perSide) + ROW + 1.2 : below + 1.2;
+  const gathered = most > 0 ? top(most) + ROW + 1.2 : below + 1.2;
   const half = (edges.right - edges.left) / 2;
   const neck = gathered + Math.max(CONVERGE.least, Math.min(CONVERGE.most, half * CONVERGE.part)) + TOGETHER;
   const loose = neck + SQUARES * SQUARE + 0.7;
@@ -132,7 +138,7 @@ export function spreadFinish(input: SpreadFinishInput): SpreadFinish {
       side === 'left'
         ? Array.from({ length: edges.leftStrands }, (_, i) => leftBundle - i)
         : Array.from({ length: edges.rightStrands }, (_, i) => width - rightBundle + 1 + i);
-    for (let order = 1; order <= perSide; order += 1) {
+    for (let order = 1; order <= taken[side]; order += 1) {
       const single = side === 'left' ? leftBundle + order : width + 1 - rightBundle - order;
       if (leftOut && order >= leftOut[0] && order <= leftOut[1]) continue;
       const place = { shape: knotShape(side, core.length), x: edges[side], y: top(order), colour: null };

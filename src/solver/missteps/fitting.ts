@@ -6,6 +6,7 @@ export const FITTING_SLIPS = [
   'odd-side-left-odd',
   'odd-side-rounded-down',
   'sides-raised-bar-kept',
+  'borrowed-not-given',
   'one-borrowed',
   'borrowed-from-one-side',
   'four-borrowed',
@@ -45,6 +46,8 @@ export const FITTING: { readonly [Id in FittingSlip]: readonly [Overrides, ...Ov
     { onBar: (_, b) => b.places },
     { borrowed: () => 0, bundle: (_, b) => b.eachSide + b.parity },
   ],
+  // Two strings off the bar, and the sides keep their five: two strings are lost.
+  'borrowed-not-given': eitherRounding({ bundle: (_, b) => b.eachSide }),
   // One string off the bar, and both sides are called six.
   'one-borrowed': [{ borrowed: (_, __, usual) => (usual > 0 ? 1 : usual) }],
   // Two strings off one end of the bar, both into the bundle at that end.

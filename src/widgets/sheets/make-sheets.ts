@@ -14,6 +14,8 @@ import { workedPlate } from './worked-plate.ts';
 export interface Asked<K extends KindName = KindName> {
   readonly id: string;
   readonly kind: K;
+  /** Its number in the lesson. */
+  readonly number: number;
   readonly problem: ProblemOf<K>;
   readonly question: QuestionWords;
   /** What a half-worked form gives. */
@@ -42,6 +44,7 @@ function ask<K extends KindName>(sheet: SheetCode, exercise: SheetExercise & { r
   return {
     id: exercise.id,
     kind: exercise.kind,
+    number: exercise.number,
     problem: made,
     question: { ...questionWords(made), ...choicesIn(made) },
     given: exercise.level === 'half-worked' ? (fade(made).given as Entered) : {},

@@ -1,6 +1,7 @@
-import { createSignal, type JSX, onMount, Show } from 'solid-js';
+import { createSignal, For, type JSX, onMount, Show } from 'solid-js';
 import type { KindName, Level } from '../../solver/exercises/contract.ts';
 import { MOST_LEARNERS, readCode } from '../../solver/exercises/sheet-code.ts';
+import { KIND_NAMES } from '../../words/exercises/kind-names.ts';
 import { Choice } from '../choice.tsx';
 import { WholeNumber } from '../whole-number.tsx';
 import type { SheetsView } from './sheets-view.tsx';
@@ -11,6 +12,8 @@ export interface SheetExercise {
   readonly kind: KindName;
   readonly level: Level;
   readonly options: object;
+  /** Its number in the lesson, from 1; a sheet that leaves some out keeps it. */
+  readonly number: number;
 }
 
 interface Props {
@@ -44,8 +47,11 @@ export function SheetsForm(props: Props): JSX.Element {
   const [whom, setWhom] = createSignal<SheetsFor>('learners');
   const [show, setShow] = createSignal<SheetsShow>('sheets');
   const [view, setView] = createSignal<typeof SheetsView | null>(null);
+  /** Ids of the exercises that are to be on the sheets. */
+  const [chosen, setChosen] = createSignal<readonly string[]>(props.exercises.map(({ id }) => id));
   const [problem, setProblem] = createSignal('');
 
+  const wanted = () => props.exercises.filter(({ id }) => chosen().includes(id));
   const code = () => readCode(typed());
   const codeProblem = () =>
     code() === null ? `“${typed()}” has no letter or digit in it. A word and a number will do, such as tide-27.` : '';
@@ -62,6 +68,7 @@ export function SheetsForm(props: Props): JSX.Element {
       class: code(),
       learners: whom() === 'room' ? '0' : learners(),
       show: show() === 'key' ? 'key' : null,
+      only: wanted().length < props.exercises.length ? chosen().join('.') : null,
     };
     for (const [name, value] of Object.entries(kept))
       if (value === null) address.searchParams.delete(name);
@@ -74,14 +81,18 @@ export function SheetsForm(props: Props): JSX.Element {
   };
   onMount(() => {
     const asked = new URLSearchParams(location.search);
-    setTyped(readCode(asked.get('class') ?? '') ?? typed());
+    setTyped(asked.get('class') || typed());
     const number = asked.get('learners');
     if (number === '0') setWhom('room');
     else if (number !== null && /^\d{1,2}$/.test(number)) setMany(Number(number));
     if (asked.get('show') === 'key') setShow('key');
+    const named = asked.get('only')?.split('.') ?? [];
+    const only = chosen().filter((id) => named.includes(id));
+    if (only.length > 0) setChosen(only);
     keepAddress();
-    import('./sheets-view.tsx').then(
-      ({ SheetsView }) => setView(() => SheetsView),
+    // Whoever prints at once has the drawings on the sheets, too.
+    Promise.all([import('./sheets-view.tsx'), import('../exercise/tied-drawing.ts')]).then(
+      ([{ SheetsView }]) => setView(() => SheetsView),
       () => setProblem('The sheets could not be fetched. Open this page once while you have a network.'),
     );
   });
@@ -132,6 +143,42 @@ export function SheetsForm(props: Props): JSX.Element {
           words={(each) => SHOW[each]}
           onValue={(each) => change(() => setShow(each))}
         />
+        <details class="sheets-only">
+          <summary>
+            {wanted().length === props.exercises.length
+              ? `All ${props.exercises.length} exercises`
+              : `${wanted().length} of ${props.exercises.length} exercises`}
+          </summary>
+          <fieldset>
+            <legend>On the sheets, and in the key</legend>
+            <For each={props.exercises}>
+              {({ id, kind, number }) => (
+                <label>
+                  <input
+                    type="checkbox"
+                    checked={chosen().includes(id)}
+                    onChange={(event) => {
+                      const on = event.currentTarget.checked;
+                      change(() =>
+                        setChosen(
+                          props.exercises
+                            .map((each) => each.id)
+                            .filter((each) => (each === id ? on : chosen().includes(each))),
+                        ),
+                      );
+                    }}
+                  />
+                  Exercise {number}: {KIND_NAMES[kind]}
+                </label>
+              )}
+            </For>
+          </fieldset>
+          <Show when={wanted().length === 0}>
+            <p class="field-problem" role="status">
+              No exercise is chosen, so there is no sheet. Choose at least one.
+            </p>
+          </Show>
+        </details>
         <p>
           <button type="button" data-kind="must-do" data-print>
             {show() === 'key' ? 'Print the key' : 'Print the sheets'}
@@ -147,7 +194,7 @@ export function SheetsForm(props: Props): JSX.Element {
         {(loaded) => {
           const View = loaded();
           return (
-            <Show when={code()}>
+            <Show when={wanted().length > 0 && code()}>
               {(readable) => (
                 <View
                   lesson={props.lesson}
@@ -156,7 +203,7 @@ export function SheetsForm(props: Props): JSX.Element {
                   code={readable()}
                   learners={whom() === 'room' ? 0 : (learners() ?? 0)}
                   show={show()}
-                  exercises={props.exercises}
+                  exercises={wanted()}
                 />
               )}
             </Show>

@@ -47,7 +47,9 @@ export function SheetsView(props: Props): JSX.Element {
 function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.Element {
   const place = () => String(props.sheet.sheet.learner ?? 0);
   return (
-    <article class="paper" aria-label={sheetName(props.sheet.sheet)}>
+    <article class="paper" aria-label={sheetName(props.sheet.sheet)} style={{ page: `sheet-${place()}` }}>
+      {/* A sheet is several pages, and a pile of them may fall: each says whose it is. */}
+      <style>{`@page sheet-${place()}{@top-right{content:"${sheetName(props.sheet.sheet)}"}}`}</style>
       <header class="paper-head">
         <div>
           <h2>{props.heading}</h2>
@@ -73,16 +75,17 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
         </div>
       </header>
       <For each={props.sheet.asked}>
-        {(asked, index) => (
+        {(asked) => (
           <section class="paper-exercise">
-            <h3>Exercise {index() + 1}</h3>
+            <h3>Exercise {asked.number}</h3>
             <Question words={asked.question} />
             <Show when={asked.kind === 'row'}>
               <p>Choose from: {Object.values(ACT_NAMES).join(', ')}.</p>
             </Show>
-            <div inert>
+            {/* Nothing here answers to the hand, and all of it can be heard. */}
+            <fieldset disabled>
               <Entry asked={asked} id={`${asked.id}-${place()}`} />
-            </div>
+            </fieldset>
           </section>
         )}
       </For>
@@ -144,11 +147,11 @@ function Key(props: { heading: string; code: string; sheets: readonly Sheet[] })
       <For each={first()}>
         {(asked, at) => (
           <section class="paper-exercise">
-            <h3>Exercise {at() + 1}</h3>
+            <h3>Exercise {asked.number}</h3>
             <Show when={sameAsk(at())}>
               <p>{asked.question.ask}</p>
             </Show>
-            <section class="key-scroll" tabindex="0" aria-label={`Answers to exercise ${at() + 1}`}>
+            <section class="key-scroll" tabindex="0" aria-label={`Answers to exercise ${asked.number}`}>
               <table>
                 <thead>
                   <tr>

@@ -20,6 +20,14 @@ const SEEN: Readonly<Record<string, readonly [fault: string, mended: string]>> =
     'one string is taken in on each side, and the edges narrow evenly',
   ],
   leaning: ['the ordinary knots lean the other way than their row asks for', 'the knots lean the way their row runs'],
+  'edge-loose': [
+    'the knot at the right edge was not drawn up, and its loops stand out beside the row',
+    'the knot at the right edge is drawn up as the others are',
+  ],
+  'ran-out': [
+    'the leading string has come to its end in the middle of the row, and the strings after that hang without a knot',
+    'the leading string goes on to the end of the row',
+  ],
   'colour-off': [
     'every colour begins one knot too late, and the picture has a jag',
     'every colour begins in its own column',

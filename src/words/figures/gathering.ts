@@ -16,6 +16,8 @@ export const gatheringFigureWords = {
   'gathering-behind': ({ side: name, column }) =>
     `String ${figure(column)} passes behind the ${side({ side: name ?? '' })} bundle to its outer side.`,
   'gathering-square': () => 'These two tie square knots round both bundles.',
+  'gathering-unequal': ({ left, right }) =>
+    `That is a fault: ${figure(left)} were gathered on the left and ${figure(right)} on the right, so the end hangs crooked.`,
   'gathering-too-few': ({ width }) => `The ${count(width, 'string')} are tied together: there are too few to gather.`,
   'label-gathered': ({ count: number }) => `${figure(number)} gathered`,
   'label-middle': () => 'the last two tie',

@@ -60,6 +60,11 @@ export const FITTING_WORDS: Readonly<Record<FittingSlip, (sum: SlippedSum) => Sl
     why: total(sum),
     next: 'The string that each side gains has to come from somewhere. Take it off the bar.',
   }),
+  'borrowed-not-given': (sum) => ({
+    did: `took ${count(sum.mine.borrowed, 'string')} off the bar, and left each side at ${figure(sum.mine.bundle)}`,
+    why: total(sum),
+    next: 'What the bar gives up has to hang somewhere. Each side gets one of the two strings.',
+  }),
   'one-borrowed': ({ strands, mine: { onBar } }) => ({
     did: 'borrowed one string from the bar',
     why: isOdd(strands - onBar)

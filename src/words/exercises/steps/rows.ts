@@ -80,7 +80,7 @@ export const ROW_STEPS: Readonly<Record<RowStepKey, Saying>> = {
     ({ height, step, takenIn, row }) =>
       takenIn === 1 && step === 1
         ? `That happens in the last row, so closing begins in row ${figure(row)}.`
-        : `${step === 1 ? 'One comes in in each row' : `${takenIn === 1 ? 'It' : 'Each'} takes ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
+        : `${step === 1 ? 'Every row takes one in' : `${takenIn === 1 ? 'It' : 'Each'} takes ${figure(step)} rows`}. Row ${figure(height)} is the last of these rows, so closing begins in row ${figure(row)}.`,
     ({ height, step, takenIn, row }) => `${figure(height)} − ${stepsOf(step)}${figure(takenIn)} + 1 = ${figure(row)}`,
   ],
 };
