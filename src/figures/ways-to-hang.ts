@@ -16,7 +16,8 @@ export type WaysToHangKey = 'ways' | 'ways-answer' | 'ways-level' | 'ways-aslant
 type WaysPlan = Pick<Plan, 'fit' | 'alternatives' | 'startSide'>;
 
 const MARGIN = 14;
-const EACH = 58;
+/** Of one way. Its words stand nearer to its own bar than to the strings above them. */
+const EACH = 64;
 /** Heights of one way: of its words, the bar's middle, and the strings' ends. */
 const WORDS = 13;
 const BAR = 31;

@@ -2,6 +2,7 @@ import { type JSX, Show } from 'solid-js';
 import { bar } from '../figures/bar.ts';
 import { showFigure } from '../figures/show.ts';
 import { type FitInput, type FitResult, fitPiece } from '../solver/fit.ts';
+import type { Fit } from '../solver/piece.ts';
 import { barWords } from '../words/figures/bar.ts';
 import { fitWorking } from '../words/fit-steps.ts';
 import { fitWords } from '../words/fit-words.ts';
@@ -17,10 +18,16 @@ interface Props {
 }
 
 const CAPTIONS: Readonly<Record<Stage, string>> = {
-  capacity: 'Every place of the bar is taken; the others find none.',
+  capacity: 'Every place that can be used is taken. Strings left over are spare.',
   shared: 'Half of the spare strings on each side, before anything is borrowed.',
   fitted: 'The answer: every string belongs to a fold.',
 };
+
+/** What is drawn, in a sentence; a lone string is no part of a fold. */
+const captionOf = (stage: Stage, { loneStrings }: Fit): string =>
+  stage === 'fitted' && loneStrings > 0
+    ? 'The answer: every string but the lone one belongs to a fold.'
+    : CAPTIONS[stage];
 
 const workingOf = (result: FitResult): readonly WorkingLine[] =>
   fitWorking(result.ok ? result.working : 'working' in result.problem ? result.problem.working : []);
@@ -49,7 +56,7 @@ export function FittingResult(props: Props): JSX.Element {
                 { stage: props.stage },
                 { id: `${props.id}-bar`, words: barWords },
               )}
-              caption={CAPTIONS[props.stage]}
+              caption={captionOf(props.stage, made())}
             />
             <p>
               <strong>{fitWords(made())}.</strong>

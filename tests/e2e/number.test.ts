@@ -94,7 +94,7 @@ test.describe('one figure alone proves no slip: a case decides', () => {
 });
 
 test('where two slips end alike, both are said, and the case parts them', async ({ page }) => {
-  const [slip, other] = ['odd-side-left-odd', 'folds-counted-as-strings'] as const;
+  const [slip, other] = ['odd-side-left-odd', 'borrowed-not-given'] as const;
   const seed = seedOf('each-side', (problem) => {
     const found = number.check(problem, { figure: slipped(slip, problem) }).missteps;
     return found.length === 2 && found.includes(slip) && found.includes(other);
