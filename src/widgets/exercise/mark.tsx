@@ -68,9 +68,6 @@ function MarkEntry(props: EntryProps<'mark'>): JSX.Element {
 
   return (
     <div class="mark-entry">
-      <Show when={listed(props.given, 'cells').length}>
-        <p class="note">Some cells are marked already.</p>
-      </Show>
       <div class="mark-scroll">
         <table
           class="mark-grid"
