@@ -112,7 +112,7 @@ export function drawMoments(
   // Shapes are told once, in the first picture, so all of them have to be known before it is put together.
   const painted = shown.map((model) => painter.parts(model));
   const defs = painter.defs();
-  const isRow = ({ key }: PiecePart): boolean => key.startsWith('row-');
+  const isRow = ({ key }: PiecePart): boolean => /^(out|row|free)-/.test(key);
   let shared = 0;
   return painted.map((parts, order) => {
     const before = painted[order - 1]?.filter(isRow) ?? [];
@@ -439,10 +439,12 @@ export class PiecePainter {
     for (const { string, behind, path } of ends) for (const one of behind) note(low, string, one, path[0]?.[1]);
     const rows = [...new Set([...byRow.keys(), ...low.keys(), ...free.keys()])].sort((a, b) => a - b);
     return [
-      ...rows.map((row) => ({
-        key: `row-${row}`,
-        svg: (low.get(row) ?? '') + this.rowOf(row, byRow.get(row) ?? [], '') + (free.get(row) ?? ''),
-      })),
+      // The way out of a row is there only with the next one; were it of one part with its knots, they would be drawn anew.
+      ...rows.flatMap((row) => [
+        { key: `out-${row}`, svg: low.get(row) ?? '' },
+        { key: `row-${row}`, svg: this.rowOf(row, byRow.get(row) ?? [], '') },
+        { key: `free-${row}`, svg: free.get(row) ?? '' },
+      ]),
       ...ends.map(({ string, before }) => ({
         key: `end-${string.id}`,
         svg: before.map((path) => stretch(path, this.paintOf(string), this.fineness)).join(''),

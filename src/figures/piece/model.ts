@@ -22,6 +22,21 @@ const ABOVE = 4;
 const within = (value: number | undefined, high: number): number =>
   value === undefined || !Number.isFinite(value) ? high : Math.max(0, Math.min(high, Math.round(value)));
 
+const ends = new WeakMap<object, Map<string, number | null>>();
+
+/** How far down a finished piece reaches; null where it has no finish. It is the same at every row, and long to work out. */
+function endOf(finish: Parameters<typeof finishingOf>[0]): number | null {
+  const { bundles, fit, startSide, ending } = finish;
+  const known = ends.get(bundles) ?? new Map<string, number | null>();
+  ends.set(bundles, known);
+  const key = `${fit.width} ${fit.carrySide} ${startSide} ${ending}`;
+  const end = known.get(key);
+  if (end !== undefined) return end;
+  const fresh = finishingOf(finish)?.bottom ?? null;
+  known.set(key, fresh);
+  return fresh;
+}
+
 /**
  * A whole piece as it hangs, at any stage: every string's way from the ring to its end, in the cord's diameter d, with
  * x from the left boundary of column 1, y from the top of row 1 and z towards the viewer. Knots are instances of a few
@@ -65,15 +80,22 @@ export function pieceModel(input: PieceInput): PieceModel {
     });
   const wanted = input.ending ?? 'finished';
   const startSide = startsLeft ? 'left' : 'right';
+  const finish = { fit, bundles, startSide, from: places.length, ending: wanted } as const;
+  const closed = whole && wanted !== 'hanging';
   const finishing = coarse
     ? null
     : input.pulled
       ? (input.pulled.finish?.(places.length) ?? null)
-      : finishingOf({ fit, bundles, startSide, from: places.length, ending: wanted });
+      : closed
+        ? finishingOf(finish)
+        : null;
+  // As long as the piece hangs, all that counts of its end is how far down it will be.
+  const told = coarse || input.pulled || closed ? null : endOf(finish);
   const ending = whole && finishing ? wanted : 'hanging';
   const after = ending === 'hanging' ? null : finishing;
   if (after) places.push(...after.places);
-  const bottom = finishing?.bottom ?? topOf(laid, input.pulled ? upToRow : height) + ROW + HANGING;
+  const end = finishing?.bottom ?? told;
+  const bottom = end ?? topOf(laid, input.pulled ? upToRow : height) + ROW + HANGING;
   const shapes: Record<string, PieceShape> = {};
   for (const { shape, kind } of tied) {
     if (shapes[shape]) continue;
@@ -234,7 +256,7 @@ export function pieceModel(input: PieceInput): PieceModel {
       left: Math.min(-2.8, wide - 1.4),
       right: Math.max(fit.width * COLUMN + 2.8, widest + 1.4),
       top: ring.key.y - ring.key.r - 1,
-      bottom: bottom + (finishing ? 1 : 0),
+      bottom: bottom + (end === null ? 0 : 1),
     },
   };
 }
