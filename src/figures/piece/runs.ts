@@ -88,6 +88,15 @@ function blocksOf(path: Path): Box[] {
   return blocks;
 }
 
+/** How far along it each point of a line lies, in d. */
+function lengthsOf(path: Path): number[] {
+  let along = 0;
+  return path.map((point, i) => {
+    along += i === 0 ? 0 : distance(path[i - 1] as Point, point);
+    return along;
+  });
+}
+
 /** Where two stretches, or two parts of one, cross in the picture: how far along either, and whether the first lies over. */
 function meetings(
   p: Path,
@@ -96,21 +105,17 @@ function meetings(
   same: boolean,
 ): [at: number, there: number, above: boolean][] {
   const met: [number, number, boolean][] = [];
+  const far = same ? lengthsOf(p) : [];
   for (let i = 0; i + 1 < p.length; i += 1) {
     const [a, b] = [p[i] as Point, p[i + 1] as Point];
     const own = boxOf([a, b]);
-    let along = 0;
     for (let j = same ? i + 1 : 0; j + 1 < q.length; j += 1) {
-      // Parts of one bend are told by how far they lie along it, so there no piece is left out.
-      if (!same && j % BLOCK === 0 && apart(own, blocks[j / BLOCK] as Box)) {
+      if (j % BLOCK === 0 && apart(own, blocks[j / BLOCK] as Box)) {
         j += BLOCK - 1;
         continue;
       }
+      if (same && (far[j + 1] as number) - (far[i + 1] as number) < BEND) continue;
       const [c, d] = [q[j] as Point, q[j + 1] as Point];
-      if (same) {
-        along += distance(c, d);
-        if (along < BEND) continue;
-      }
       if (own[2] < Math.min(c[0], d[0]) || own[0] > Math.max(c[0], d[0])) continue;
       if (own[3] < Math.min(c[1], d[1]) || own[1] > Math.max(c[1], d[1])) continue;
       const [px, py, qx, qy] = [b[0] - a[0], b[1] - a[1], d[0] - c[0], d[1] - c[1]];
