@@ -28,14 +28,14 @@ const endOf = (column: number, slipped: number): number =>
 export function levelEndsCords(
   plan: SmallPlan,
   { slipped = false }: LevelEndsOptions = {},
-): { readonly model: PieceModel; readonly short: number | null } {
+): { readonly model: PieceModel; readonly folds: number; readonly short: number | null } {
   const { fit, outline, rows } = smallPiece(plan, MOST, 1);
   const short = slipped ? (fit.width >> 2) * 2 + 1 : null;
   const whole = pieceModel({ fit, bundles: outline, rows, upToRow: 0, ending: 'hanging' });
   const model = altered(whole, {
     line: ([x, y, z], id) => [x, Math.min(y, endOf(Number(id.replace('base-', '')), short ?? -1)), z],
   });
-  return { model, short };
+  return { model, folds: fit.folds, short };
 }
 
 function draw(plan: SmallPlan, options: LevelEndsOptions = {}): Drawing<LevelEndsKey> {
@@ -76,9 +76,9 @@ export const levelEnds: Figure<'level-ends', LevelEndsOptions, LevelEndsKey, Sma
   name: 'level-ends',
   draw,
   describe(plan, options = {}) {
-    const { model, short } = levelEndsCords(plan, options);
+    const { folds, short } = levelEndsCords(plan, options);
     return [
-      step<LevelEndsKey>('level-ends', { folds: model.width / 2, slipped: short ? 1 : 0 }),
+      step<LevelEndsKey>('level-ends', { folds, slipped: short ? 1 : 0 }),
       ...(short ? [step<LevelEndsKey>('level-ends-slipped', { column: short, other: short + 1 })] : []),
     ];
   },

@@ -13,6 +13,7 @@ import { ownReading } from '../store/reading.ts';
 import { type FigureForm, figureText } from '../words/figure-text.ts';
 import { figureWords } from '../words/figure-words.ts';
 import { lengthRange, measuredLengths, type UnitSystem } from '../words/units.ts';
+import { breath } from './breath.ts';
 import { ownPlan } from './own-plan.ts';
 
 type PlateName = FigurePlate | 'piece';
@@ -73,9 +74,6 @@ async function drawnFor(
   const { drawOwnPiece } = await import('./own-piece-plate.ts');
   return drawOwnPiece(plan, given, id);
 }
-
-/** Time for the page to answer to the hand between two plates: those of a large piece are long in drawing. */
-const breath = () => new Promise<void>((soon) => setTimeout(soon));
 
 let runs = 0;
 /** Whether the motions of the page stand, or stood, for the left hand. */

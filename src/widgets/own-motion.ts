@@ -1,5 +1,6 @@
 import type { Hand } from '../store/hand.ts';
 import { mirroredWords } from '../words/knot-stages.ts';
+import { breath } from './breath.ts';
 import { type KnotPlate, platePieces } from './knot/knot-plate.ts';
 
 /** What stood there when the page was built: the text of a passage, the markup of a stage. */
@@ -29,8 +30,6 @@ function putMarkup(element: Element, html: string | null): void {
   if (element.innerHTML !== wanted) element.innerHTML = wanted;
 }
 
-const breath = (): Promise<void> => new Promise((done) => setTimeout(done));
-
 /**
  * Shows the motions of the page for a hand: passages that tell them with sides, and the plates of knots, which are drawn
  * and told anew from the mirrored model. For the right hand all of it stands as it was built. Stages keep their elements,
@@ -53,7 +52,6 @@ export async function applyHand(hand: Hand, current: () => boolean): Promise<voi
     put('.stages > li', pieces?.items, 'html');
     put('[data-plate-words]', pieces ? [pieces.words] : undefined, 'text');
     put('.stages-told > li', pieces?.told, 'text');
-    // A knot is worked out in a good part of a frame's time: between two of them the page may do something else.
     await breath();
     if (!current()) return;
   }

@@ -1,5 +1,5 @@
 import type { Path } from '../../src/figures/strand/index.ts';
-import { type Matrix, matrixOf, type Tag, times, treeOf } from './piece/pieces.ts';
+import { type Matrix, matrixOf, type Tag, tagsById, times, treeOf } from './piece/pieces.ts';
 
 /** A cord in space, in its own diameters: x across, y down, z towards the viewer. */
 export interface Cord {
@@ -328,12 +328,7 @@ function isCord({ stroke, width, classes, parent, opacity }: Look): boolean {
 /** The cords that an SVG strokes, in the order of painting, in d. */
 export function strokesOf(svg: string, perDiameter: number): Stroke[] {
   const root = treeOf(svg);
-  const ids = new Map<string, Tag>();
-  const collect = (tag: Tag): void => {
-    if (tag.at['id']) ids.set(tag.at['id'], tag);
-    tag.inside.forEach(collect);
-  };
-  collect(root);
+  const ids = tagsById(root);
   const strokes: Stroke[] = [];
   const walk = (tag: Tag, before: Matrix, above: Look): void => {
     if (tag.name === 'defs' || tag.name === 'pattern') return;

@@ -2,6 +2,7 @@ import { type Component, createMemo, For, type JSX, Show } from 'solid-js';
 import { qrSvg } from '../../figures/qr.ts';
 import { type SheetCode, sheetText } from '../../solver/exercises/sheet-code.ts';
 import { ACT_NAMES } from '../../words/exercises/act-names.ts';
+import { SOME_MARKED } from '../../words/exercises/some-marked.ts';
 import { Question } from '../exercise/question.tsx';
 import type { EntryProps } from '../exercise/view.ts';
 import { Working } from '../working-list.tsx';
@@ -81,6 +82,9 @@ function Paper(props: { heading: string; address: string; sheet: Sheet }): JSX.E
             <Question words={asked.question} />
             <Show when={asked.kind === 'row'}>
               <p>Choose from: {Object.values(ACT_NAMES).join(', ')}.</p>
+            </Show>
+            <Show when={asked.kind === 'mark' && 'cells' in asked.given}>
+              <p>{SOME_MARKED}</p>
             </Show>
             {/* Nothing here answers to the hand, and all of it can be heard. */}
             <fieldset disabled>

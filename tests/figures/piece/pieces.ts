@@ -69,15 +69,21 @@ export function matrixOf(transform: string | undefined): Matrix {
   return kind === 'matrix' ? [a, b, c, d, e, f] : [1, 0, 0, 1, 0, 0];
 }
 
-/** Everything drawn, uses put in the place where they are used: each tag with its place and the ids it came through. */
-export function expanded(svg: string): { tag: Tag; matrix: Matrix; through: readonly string[]; colour: string }[] {
-  const root = treeOf(svg);
+/** What has an id in a drawing, for those who refer to it. */
+export function tagsById(root: Tag): Map<string, Tag> {
   const ids = new Map<string, Tag>();
   const collect = (tag: Tag): void => {
     if (tag.at['id']) ids.set(tag.at['id'], tag);
     tag.inside.forEach(collect);
   };
   collect(root);
+  return ids;
+}
+
+/** Everything drawn, uses put in the place where they are used: each tag with its place and the ids it came through. */
+export function expanded(svg: string): { tag: Tag; matrix: Matrix; through: readonly string[]; colour: string }[] {
+  const root = treeOf(svg);
+  const ids = tagsById(root);
   const out: { tag: Tag; matrix: Matrix; through: readonly string[]; colour: string }[] = [];
   const walk = (tag: Tag, before: Matrix, through: readonly string[], inherited: string): void => {
     if (tag.name === 'defs') return;

@@ -1,0 +1,2 @@
+/** What is said beside a chart to mark that is half worked. */
+export const SOME_MARKED = 'Some cells are marked already.';
